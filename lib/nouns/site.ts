@@ -1,0 +1,53 @@
+/** The site's own record: who publishes, and the rules that the workspace sets for itself. data/site.yaml. */
+import { z } from "zod";
+import { isoDate } from "./quantities.ts";
+
+export const site = z
+  .strictObject({
+    title: z.string().min(1),
+    tagline: z.string().optional().describe("One sentence under the title"),
+    language: z.string().default("en").describe("BCP 47 tag of the reviewer's words"),
+    baseUrl: z.url().optional().describe("Where the site will stand; needed for feeds and absolute links"),
+    invented: z.boolean().default(false).describe("true for demonstration data: every page then says so"),
+    inventedNote: z.string().optional().describe("What to say where it is shown"),
+    operator: z
+      .strictObject({
+        name: z.string().optional(),
+        trade: z.string().optional(),
+        contact: z.string().optional(),
+        funding: z.string().optional().describe("Who owns and funds the site"),
+        ties: z.string().optional().describe("Any tie to makers, sellers or rivals; write 'none' where there is none"),
+        sells: z.boolean().optional().describe("true where the publisher sells chargers or batteries: every page then says so"),
+      })
+      .default({}),
+    licence: z.string().optional().describe("Licence of data and words, such as CC-BY-4.0"),
+    electricity: z
+      .strictObject({
+        pricePerKWh: z.number().positive(),
+        currency: z.string().regex(/^[A-Z]{3}$/),
+        on: isoDate,
+        source: z.string().optional(),
+      })
+      .optional(),
+    rules: z
+      .strictObject({
+        decision: z
+          .enum(["simple", "guarded"])
+          .optional()
+          .describe(
+            "simple: accept at the limit; guarded: 'meets' and 'short of' only beyond the expanded uncertainty (guard band w = U), between them 'cannot tell'",
+          ),
+        coverageFactor: z.number().positive().optional(),
+        currentTolerance: z.strictObject({ below: z.number().nonnegative(), above: z.number().nonnegative() }).optional(),
+        voltageTolerance: z.strictObject({ below: z.number().nonnegative(), above: z.number().nonnegative() }).optional(),
+        sustainedWindowS: z.number().positive().optional(),
+        lifeUses: z.number().positive().optional(),
+        chargerEfficiency: z.strictObject({ low: z.number().positive().max(1), high: z.number().positive().max(1) }).optional(),
+      })
+      .default({})
+      .describe("Where a rule is left out, the project's default holds; the method page prints all of them"),
+    correctionsPolicy: z.string().optional(),
+  })
+  .meta({ id: "site", title: "Site record" });
+
+export type Site = z.infer<typeof site>;

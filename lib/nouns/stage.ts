@@ -1,0 +1,63 @@
+/** A stage: a stretch of a recording in which the charger does one thing. And who limited the current, and who ended the recording. */
+import { z } from "zod";
+
+export const stageKinds = {
+  "constant-current": {
+    label: "Constant current",
+    letter: "I",
+    explain: "The charger holds its current and the battery's voltage climbs.",
+  },
+  drooping: {
+    label: "Falling current, rising voltage",
+    letter: "W",
+    explain: "The current falls as the battery's voltage climbs: the charger regulates neither.",
+  },
+  "constant-voltage": {
+    label: "Constant voltage, current tapering",
+    letter: "U",
+    explain: "The charger holds its voltage limit and the battery takes less and less.",
+  },
+  float: { label: "Float", letter: "U", explain: "A lower voltage is held after the limit was reached, with little current." },
+  pulses: { label: "Pulses", letter: null, explain: "The current goes on and off, over and over." },
+  rest: { label: "Rest", letter: null, explain: "No charging current; the battery's voltage relaxes." },
+  interrupted: { label: "Interrupted", letter: null, explain: "No current for a while, in the middle of a charge that then went on." },
+  discharge: { label: "Discharge", letter: null, explain: "Current flows out of the battery." },
+  unexplained: { label: "Unexplained", letter: null, explain: "Fits none of the kinds." },
+} as const;
+export type StageKind = keyof typeof stageKinds;
+
+export const limiters = ["charger", "battery", "nobody", "unknown"] as const;
+export type Limiter = (typeof limiters)[number];
+
+/** Who ended a recording. "The recording ended" is never published as "the charger finished". */
+export const enders = ["charger", "recorder", "person", "mains", "unknown"] as const;
+export type Ender = (typeof enders)[number];
+
+export const stage = z
+  .strictObject({
+    kind: z.enum(Object.keys(stageKinds) as [StageKind, ...StageKind[]]),
+    startS: z.number().describe("Seconds from the recording's first row"),
+    endS: z.number(),
+    lines: z.tuple([z.int(), z.int()]).describe("First and last line of the file"),
+    limitedBy: z.enum(limiters).describe("Who limited the current"),
+    voltageMeanV: z.number().nullable(),
+    voltageSpreadV: z.number().nullable().describe("Standard deviation"),
+    voltageStartV: z.number().nullable(),
+    voltageEndV: z.number().nullable(),
+    currentMeanA: z.number().nullable(),
+    currentSpreadA: z.number().nullable(),
+    currentStartA: z.number().nullable(),
+    currentEndA: z.number().nullable(),
+    chargeAh: z.number().nullable(),
+    energyWh: z.number().nullable(),
+    taper: z
+      .strictObject({ tauH: z.number(), tauLowH: z.number(), tauHighH: z.number(), endCurrentA: z.number(), rmsA: z.number() })
+      .nullable()
+      .describe("Single exponential fitted to the falling current, where it fits"),
+    taperRefused: z.string().nullable().describe("Why no taper is given"),
+    confidence: z.enum(["clear", "likely", "doubtful"]),
+    why: z.string().describe("The rule and the numbers that decided"),
+  })
+  .meta({ id: "stage", title: "Stage" });
+
+export type Stage = z.infer<typeof stage>;
