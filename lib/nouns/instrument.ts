@@ -155,6 +155,11 @@ export const instrument = z
       .describe("For a battery tester: the standard its figure is in, and whether it loads the battery or estimates"),
     dialect: dialect.optional(),
     stopRule: stopRule.optional(),
+    longestIntervalS: z
+      .number()
+      .positive()
+      .optional()
+      .describe("The longest pause between rows that this recorder makes by design; anything longer is a gap"),
     leadResistanceOhm: z
       .number()
       .nonnegative()

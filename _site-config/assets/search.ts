@@ -1,0 +1,72 @@
+/** The search box. It loads its index when it is first used, and writes text only, never markup. */
+
+type Hit = { readonly raw_url?: string; readonly url: string; readonly meta: { readonly title?: string }; readonly plain_excerpt?: string };
+type Pagefind = {
+  options(options: { excerptLength: number }): Promise<void>;
+  debouncedSearch(words: string): Promise<{ results: { data(): Promise<Hit> }[] } | null>;
+};
+
+const mostResults = 8;
+const root = new URL(document.currentScript?.dataset.root || "./", location.href);
+const box = document.querySelector<HTMLElement>(".search");
+const input = box?.querySelector("input");
+const status = box?.querySelector<HTMLElement>("[data-search-status]");
+const list = box?.querySelector<HTMLOListElement>("[data-search-results]");
+
+let loading: Promise<Pagefind> | undefined;
+
+function load(): Promise<Pagefind> {
+  loading ??= import(new URL("pagefind/pagefind.js", root).href).then(async (pagefind: Pagefind) => {
+    await pagefind.options({ excerptLength: 18 });
+    return pagefind;
+  });
+  return loading;
+}
+
+function entry(hit: Hit): HTMLLIElement {
+  const item = document.createElement("li");
+  const link = document.createElement("a");
+  link.href = new URL((hit.raw_url ?? hit.url).replace(/^\//, ""), root).href;
+  link.textContent = hit.meta.title ?? link.href;
+  const excerpt = document.createElement("p");
+  excerpt.className = "excerpt";
+  excerpt.textContent = hit.plain_excerpt ?? "";
+  item.append(link, excerpt);
+  return item;
+}
+
+async function search(words: string): Promise<void> {
+  if (!list || !status) return;
+  if (words.trim() === "") {
+    list.hidden = true;
+    list.replaceChildren();
+    status.textContent = "";
+    return;
+  }
+  try {
+    const found = await (await load()).debouncedSearch(words);
+    // null: a later key press has taken over.
+    if (found === null) return;
+    const hits = await Promise.all(found.results.slice(0, mostResults).map((result) => result.data()));
+    list.replaceChildren(...hits.map(entry));
+    list.hidden = hits.length === 0;
+    status.classList.toggle("unseen", hits.length > 0);
+    status.textContent = hits.length === 0 ? `Nothing found for “${words}”.` : `${found.results.length} pages found.`;
+  } catch {
+    status.classList.remove("unseen");
+    status.textContent = "Search needs a web server; from a folder, use your browser's find.";
+  }
+}
+
+if (box && input) {
+  box.hidden = false;
+  input.addEventListener("focus", () => void load().catch(() => undefined), { once: true });
+  input.addEventListener("input", () => void search(input.value));
+  box.addEventListener("keydown", (event) => {
+    if (event.key !== "Escape" || !list) return;
+    list.hidden = true;
+    input.focus();
+  });
+}
+
+export {};

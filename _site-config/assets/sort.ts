@@ -1,0 +1,59 @@
+/** Lets a table be sorted by its columns. Without this script the table stands as it is, whole. */
+
+type Direction = "ascending" | "descending";
+
+/** Absent values come last in both directions: absence is neither small nor large. */
+function compareCells(a: string, b: string, kind: string, direction: Direction): number {
+  if (a === "" || b === "") return Number(a === "") - Number(b === "");
+  const order = kind === "number" ? Number(a) - Number(b) : a.localeCompare(b, document.documentElement.lang, { numeric: true });
+  return direction === "ascending" ? order : -order;
+}
+
+/** True where two values cannot be told apart, because their intervals overlap. */
+function overlap(a: HTMLElement, b: HTMLElement): boolean {
+  const ends = [a.dataset.low, a.dataset.high, b.dataset.low, b.dataset.high];
+  if (ends.some((end) => end === undefined || end === "")) return false;
+  const [lowA, highA, lowB, highB] = ends.map(Number) as [number, number, number, number];
+  return lowA <= highB && lowB <= highA;
+}
+
+function sortTable(table: HTMLTableElement, heading: HTMLTableCellElement, status: HTMLElement): void {
+  const direction: Direction = heading.getAttribute("aria-sort") === "ascending" ? "descending" : "ascending";
+  const column = heading.cellIndex;
+  const body = table.tBodies[0];
+  if (body === undefined) return;
+  const cellOf = (row: HTMLTableRowElement) => row.cells[column];
+  const sortValue = (row: HTMLTableRowElement) => cellOf(row)?.dataset.value ?? "";
+  const rows = [...body.rows].sort((a, b) => compareCells(sortValue(a), sortValue(b), heading.dataset.sort ?? "text", direction));
+
+  for (const tied of body.querySelectorAll(".tie")) tied.classList.remove("tie");
+  rows.forEach((row, index) => {
+    row.classList.remove("again");
+    const cell = cellOf(row);
+    const above = rows[index - 1] && cellOf(rows[index - 1] as HTMLTableRowElement);
+    if (cell && above && overlap(cell, above)) cell.classList.add("tie");
+  });
+  body.append(...rows);
+
+  for (const other of table.querySelectorAll("th[aria-sort]")) other.removeAttribute("aria-sort");
+  heading.setAttribute("aria-sort", direction);
+  const ties = body.querySelectorAll(".tie").length;
+  const tied = ties === 0 ? "" : ` ${ties} ${ties === 1 ? "row" : "rows"} cannot be told apart from the row above.`;
+  status.textContent = `Sorted by ${heading.textContent}, ${direction}.${tied}`;
+}
+
+for (const table of document.querySelectorAll<HTMLTableElement>("table[data-sortable]")) {
+  const status = document.createElement("p");
+  status.className = "unseen";
+  status.setAttribute("role", "status");
+  table.parentElement?.after(status);
+  for (const heading of table.querySelectorAll<HTMLTableCellElement>("th[data-sort]")) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.append(...heading.childNodes);
+    button.addEventListener("click", () => sortTable(table, heading, status));
+    heading.append(button);
+  }
+}
+
+export {};

@@ -1,0 +1,58 @@
+import type { TestContext } from "../../measure/test-context.ts";
+import type { JudgedClaim } from "../../nouns/finding.ts";
+
+const subject = { id: "claim-characteristic", label: "Charge characteristic", unit: "" };
+
+/**
+ * Judges the characteristic the maker names against what recordings of the test show.
+ *
+ * The recording that shows most is taken. Where the recording ended before the charger did, what was seen may only be the beginning:
+ * a claim that goes on where the recording stops cannot be told.
+ *
+ * @returns undefined where the mode claims none
+ */
+export function judgeCharacteristic(context: TestContext): JudgedClaim | undefined {
+  const claim = context.mode.claims.characteristic;
+  if (claim === undefined) return undefined;
+  const seen = context.connections
+    .flatMap((connection) => connection.recordings.map((recording, place) => ({ recording, ending: connection.endings[place] })))
+    .filter(({ recording }) => recording.characteristic.letters !== null)
+    .sort((a, b) => (b.recording.characteristic.letters ?? "").length - (a.recording.characteristic.letters ?? "").length)[0];
+  const common = {
+    ...subject,
+    claimed: null,
+    claimedWords: claim.words ?? claim.value,
+    claimedFrom: claim.from,
+    acceptLow: null,
+    acceptHigh: null,
+    measured: null,
+    low: null,
+    high: null,
+    probability: null,
+    rule: "letters of DIN 41772, compared stage by stage",
+    figure: null,
+    doubts: [],
+  };
+  const letters = seen?.recording.characteristic.letters ?? null;
+  if (seen === undefined || letters === null)
+    return {
+      ...common,
+      measuredWords: null,
+      outcome: "not put to the test",
+      why: "no recording shows a charge",
+      wouldSettle: "a recording of a whole charge, voltage and current",
+    };
+  const isComplete = seen.ending?.by === "charger";
+  const shown = `${letters} (${seen.recording.characteristic.words}) in ${seen.recording.id}`;
+  const held = { ...common, measuredWords: letters };
+  if (letters === claim.value || letters === `${claim.value}a`)
+    return { ...held, outcome: "meets", why: `the recording shows ${shown}`, wouldSettle: null };
+  if (!isComplete && claim.value.startsWith(letters))
+    return {
+      ...held,
+      outcome: "cannot tell",
+      why: `the recording shows ${shown}, and ended before the charger did`,
+      wouldSettle: "a recording that goes on until the charger stops or holds",
+    };
+  return { ...held, outcome: "short of", why: `the maker names ${claim.value}; the recording shows ${shown}`, wouldSettle: null };
+}

@@ -1,0 +1,91 @@
+import { holdingVoltage } from "../../measure/figures/holding-voltage.ts";
+import type { FindingDefinition } from "../define-finding.ts";
+import { floatWindowOf } from "../float-window.ts";
+
+export const floatWindow: FindingDefinition = {
+  id: "float-window",
+  subject: "Safe to leave connected?",
+  explain:
+    "The voltage held for long, against the float window of this kind of battery at 25 °C. Too high costs water and corrodes; too low lets the battery sulphate.",
+  source: "Makers' figures and common practice (13.5 to 13.8 V for 12 V; antimony 13.2 to 13.5 V, from memory).",
+  checkedBy: ["Published float windows"],
+  judge(context) {
+    const window = floatWindowOf(context.battery);
+    const outcome = holdingVoltage.compute(context);
+    const figures = ["test#holding-voltage"];
+    const days = longestHoldAboveH(context, window.highV) / 24;
+    if ("absent" in outcome) {
+      if (days >= 1)
+        return {
+          verdict: "no",
+          weight: "bad",
+          sentence: `It held more than ${window.highV.toFixed(1)} V for ${days.toFixed(1)} days without letting go: do not leave it connected.`,
+          why: [`float window ${window.words}`, "no lower voltage was seen"],
+          wouldSettle: null,
+          figures: [],
+          doubts: [],
+        };
+      return {
+        verdict: "not put to the test",
+        weight: "untested",
+        sentence: "Whether it may stay connected is not known: no recording shows what it holds afterwards.",
+        why: [outcome.why],
+        wouldSettle: "a recording, or a voltmeter reading with the charger connected, days after it reported full",
+        figures,
+        doubts: [],
+      };
+    }
+    const halfWidth = context.rules.coverageFactor * (outcome.standardUncertainty ?? 0);
+    const why = [`${outcome.value.toFixed(2)} ± ${halfWidth.toFixed(2)} V is held; float window ${window.words}`];
+    const doubts = [...(outcome.doubts ?? []), "one battery and one season's temperature; a charger may not compensate for heat and cold"];
+    if (outcome.value - halfWidth > window.highV)
+      return {
+        verdict: "no",
+        weight: "bad",
+        sentence: `It holds ${outcome.value.toFixed(2)} V, above the float window: left connected it costs water and life.`,
+        why,
+        wouldSettle: null,
+        figures,
+        doubts,
+      };
+    if (outcome.value + halfWidth < window.lowV)
+      return {
+        verdict: "too low to keep it full",
+        weight: "caution",
+        sentence: `It holds ${outcome.value.toFixed(2)} V, below the float window: safe, but it may not keep the battery full.`,
+        why,
+        wouldSettle: null,
+        figures,
+        doubts,
+      };
+    if (outcome.value - halfWidth >= window.lowV && outcome.value + halfWidth <= window.highV)
+      return {
+        verdict: "yes, by its voltage",
+        weight: "good",
+        sentence: `It holds ${outcome.value.toFixed(2)} V, inside the float window.`,
+        why,
+        wouldSettle: null,
+        figures,
+        doubts,
+      };
+    return {
+      verdict: "cannot tell",
+      weight: "unsure",
+      sentence: `It holds about ${outcome.value.toFixed(2)} V; the recorder's error leaves open whether that is inside the float window.`,
+      why,
+      wouldSettle: "a more accurate voltmeter",
+      figures,
+      doubts,
+    };
+  },
+};
+
+/** The longest time, h, that one recording shows a voltage held above a limit. */
+function longestHoldAboveH(context: Parameters<FindingDefinition["judge"]>[0], limitV: number): number {
+  const holds = context.connections
+    .flatMap((connection) => connection.recordings)
+    .flatMap((recording) => recording.stages)
+    .filter((stage) => stage.kind === "constant-voltage" && (stage.voltageEndV ?? 0) > limitV)
+    .map((stage) => (stage.endS - stage.startS) / 3600);
+  return Math.max(0, ...holds);
+}

@@ -1,0 +1,38 @@
+import type { FindingDefinition } from "../define-finding.ts";
+
+/** A charger that holds its limit for longer than this has no end of its own that matters to an owner. Our definition. */
+const longH = 24;
+/** Gassing begins at about this voltage a cell at 25 °C: 2.40 V less the tolerance of the convention (common practice). */
+const gassingVPerCell = 2.35;
+
+export const lettingGo: FindingDefinition = {
+  id: "letting-go",
+  subject: "Does it let go of the high voltage?",
+  explain:
+    "After the battery is full a charger should lower its voltage or switch off. Held above gassing voltage for more than a day, the battery loses water and gives off hydrogen.",
+  source: "Gassing voltage about 2.40 V a cell at 20 to 25 °C (common practice); a day is our definition.",
+  checkedBy: ["Demo logs against the generator's truth"],
+  judge(context) {
+    const holds = context.connections
+      .flatMap((connection) => connection.recordings.map((recording) => recording))
+      .flatMap((recording) =>
+        recording.stages
+          .filter((stage) => stage.kind === "constant-voltage")
+          .map((stage) => ({ recording, stage, hours: (stage.endS - stage.startS) / 3600 })),
+      )
+      .filter(({ stage }) => (stage.voltageEndV ?? 0) / context.battery.cells > gassingVPerCell);
+    const longest = holds.sort((a, b) => b.hours - a.hours)[0];
+    if (longest === undefined || longest.hours < longH) return undefined;
+    return {
+      verdict: "no",
+      weight: "bad",
+      sentence: `It held ${(longest.stage.voltageEndV ?? 0).toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days and was not seen to let go; a battery gasses at that voltage.`,
+      why: [
+        `${longest.recording.id}, lines ${longest.stage.lines[0]} to ${longest.stage.lines[1]}: ${((longest.stage.voltageEndV ?? 0) / context.battery.cells).toFixed(2)} V a cell for ${longest.hours.toFixed(0)} h`,
+      ],
+      wouldSettle: null,
+      figures: [`recording/${longest.recording.id}#sustained-voltage`],
+      doubts: [],
+    };
+  },
+};

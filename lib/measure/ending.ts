@@ -1,0 +1,144 @@
+/** Who ended a recording: the charger, the recorder, a person, the mains, or nobody knows. The tail alone seldom tells. */
+import type { StopRule } from "../nouns/instrument.ts";
+import type { Ender, Stage } from "../nouns/stage.ts";
+import type { Ending, MeasuredRecording } from "./recording.ts";
+
+/** What else is known of the time around and after a recording's end. */
+export type EndingFacts = {
+  /** Clamps off, where somebody saw it, ms. */
+  readonly offMs: number | undefined;
+  /** What a person saw end the connection. */
+  readonly seen: "charger" | "person" | "mains" | undefined;
+  /** A reading after the recording, in the same connection, found current flowing (A) or the charger connected. */
+  readonly laterCurrentA: number | undefined;
+  readonly laterConnected: boolean;
+  /** Another recording of the same connection follows. */
+  readonly followed: boolean;
+};
+
+/**
+ * Judges how a recording ended.
+ *
+ * A current that falls to nothing inside the recording, after a held voltage, while the battery relaxes, is the charger's doing.
+ * Current (or a held voltage) at the last row means that something else ended the recording: the recorder, where its stop rule fits
+ * the tail or something later shows the charge going on; a person or the mains, where it ends when they did. Else it is not known.
+ * "The recording ended" is never read as "the charger finished".
+ */
+export function findEnding(recording: MeasuredRecording, facts: EndingFacts): Ending {
+  const { trace, stages } = recording;
+  const last = stages.at(-1);
+  const why: string[] = [];
+  if (last === undefined)
+    return {
+      by: "unknown",
+      words: "not known: the log shows no stages",
+      why: ["no stage could be found"],
+      wouldSettle: "a log with both voltage and current",
+    };
+  const rule = fittingRule(recording, recording.recorder?.stopRule);
+  const endA = last.currentEndA ?? 0;
+  const isIdle = last.kind === "rest" || last.kind === "interrupted" || last.kind === "discharge";
+  const before = stages
+    .slice(0, -1)
+    .reverse()
+    .find((stage) => stage.kind !== "rest" && stage.kind !== "interrupted");
+  const recordingEndMs = recording.startMs === undefined ? undefined : recording.startMs + trace.spanS * 1000;
+  const offAtEnd =
+    recordingEndMs !== undefined &&
+    facts.offMs !== undefined &&
+    Math.abs(facts.offMs - recordingEndMs) <= Math.max(600_000, 5000 * trace.intervalS);
+
+  if (isIdle && before !== undefined) {
+    const beforeA = before.currentEndA ?? 0;
+    why.push(`the current fell from ${beforeA.toFixed(2)} A to none inside the recording (line ${last.lines[0]})`);
+    if (last.voltageStartV !== null && last.voltageEndV !== null && last.voltageEndV < last.voltageStartV)
+      why.push(`the battery then relaxed from ${last.voltageStartV.toFixed(2)} to ${last.voltageEndV.toFixed(2)} V`);
+    if (facts.seen === "mains" || facts.seen === "person") {
+      why.push(`the test record says that ${facts.seen === "mains" ? "the mains failed" : "a person disconnected it"}`);
+      return { by: facts.seen, words: facts.seen === "mains" ? "the mains" : "a person", why, wouldSettle: null };
+    }
+    const wasFinishing =
+      before.kind === "constant-voltage" || before.kind === "float" || before.kind === "pulses" || before.kind === "drooping";
+    const restS = last.endS - last.startS;
+    if (wasFinishing && restS >= Math.max(120, 3 * trace.intervalS)) {
+      why.push(`before that the charger was ${before.kind === "drooping" ? "near the end of a falling current" : "holding its voltage"}`);
+      return { by: "charger", words: "the charger", why, wouldSettle: null };
+    }
+    why.push(
+      wasFinishing
+        ? "too little of the rest was recorded to see the battery relax"
+        : `it fell out of ${labelOf(before)}, where no charger ends by design`,
+    );
+    return {
+      by: "unknown",
+      words: "not known: current stopped, but not as a charger stops",
+      why,
+      wouldSettle: "a note of whether mains or clamps were taken off at that time",
+    };
+  }
+
+  why.push(
+    `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
+  );
+  if (facts.seen === "charger") why.push("the test record says that the charger ended, but the recording does not show it");
+  const later = laterEvidence(facts);
+  if (later !== undefined) why.push(later);
+  if (rule !== undefined) why.push(rule);
+  if (facts.followed) why.push("another recording of the same connection follows");
+  if (offAtEnd && rule === undefined && later === undefined) {
+    why.push("the clamps came off at that time");
+    const by: Ender = facts.seen === "mains" ? "mains" : "person";
+    return { by, words: by === "mains" ? "the mains" : "a person", why, wouldSettle: null };
+  }
+  const offLater =
+    recordingEndMs !== undefined && facts.offMs !== undefined && facts.offMs - recordingEndMs > Math.max(600_000, 5000 * trace.intervalS);
+  if (offLater)
+    why.push(`the charger stayed connected for ${((facts.offMs - recordingEndMs) / 3_600_000).toFixed(1)} h after the last row`);
+  if (rule !== undefined || later !== undefined || facts.followed || offLater)
+    return {
+      by: "recorder",
+      words: "the recorder; the charger had not ended by then",
+      why,
+      wouldSettle: later === undefined ? "a clamp-meter reading before disconnecting, or a recorder that does not stop by itself" : null,
+    };
+  return {
+    by: "unknown",
+    words: "not known; the charger had not ended by then",
+    why,
+    wouldSettle: "the time at which the clamps came off, and the rule by which the recorder stops",
+  };
+}
+
+function laterEvidence(facts: EndingFacts): string | undefined {
+  if (facts.laterCurrentA !== undefined && facts.laterCurrentA > 0)
+    return `a clamp meter found ${facts.laterCurrentA} A flowing at a later visit`;
+  return facts.laterConnected ? "a later visit found the charger still connected" : undefined;
+}
+
+function labelOf(stage: Stage): string {
+  return stage.kind === "constant-current" ? "the constant-current stage" : `a stage of the kind ${stage.kind}`;
+}
+
+/** Says how the recorder's stop rule fits the recording's tail; undefined where it does not, or there is none. */
+function fittingRule({ trace }: MeasuredRecording, rule: StopRule | undefined): string | undefined {
+  if (rule === undefined) return undefined;
+  const count = trace.elapsedS.length;
+  if (rule.afterH !== undefined && Math.abs(trace.spanS / 3600 - rule.afterH) <= Math.max(0.01 * rule.afterH, (2 * trace.intervalS) / 3600))
+    return `the recording is ${(trace.spanS / 3600).toFixed(1)} h long, and the recorder stops after ${rule.afterH} h ("${rule.words}")`;
+  if (rule.afterRows !== undefined && Math.abs(count - rule.afterRows) <= Math.max(2, 0.001 * rule.afterRows))
+    return `the recording has ${count} rows, and the recorder stops after ${rule.afterRows} ("${rule.words}")`;
+  if (rule.belowCurrentA !== undefined) {
+    const forS = rule.forS ?? 0;
+    const endS = trace.elapsedS[count - 1] as number;
+    let from = count - 1;
+    while (from > 0 && (trace.currentsA[from - 1] as number) < rule.belowCurrentA) from--;
+    const belowS = endS - (trace.elapsedS[from] as number);
+    if (
+      (trace.currentsA[count - 1] as number) < rule.belowCurrentA &&
+      belowS >= forS - 2 * trace.intervalS &&
+      belowS <= forS * 1.5 + 10 * trace.intervalS
+    )
+      return `for the last ${Math.round(belowS / 60)} min the current was under ${rule.belowCurrentA} A, and there the recorder stops ("${rule.words}")`;
+  }
+  return undefined;
+}

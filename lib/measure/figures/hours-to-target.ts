@@ -1,0 +1,44 @@
+import { type FigureDefinition, notMeasured } from "../define.ts";
+import { findTargetOutcome } from "../growth.ts";
+import { isSealed, type TestContext } from "../test-context.ts";
+
+export const hoursToTarget: FigureDefinition<TestContext> = {
+  id: "hours-to-target",
+  label: "Hours connected to target density",
+  unit: "h",
+  version: 1,
+  explain:
+    "Hours on charge by the visit that first read the target density; the interval starts at the hours of the visit before. Where the target was not reached it is projected between a saturating curve and a straight line, no further than three times the hours seen, or given up.",
+  formula: "d(h) = d₀ + a (1 − exp(−h/τ)) for the projection",
+  source: "Our definition; the curve is the saturating form of NIST StRD Misra1a and BoxBOD.",
+  checkedBy: ["NIST certified fits of the same form", "Small invented test records, counted by hand"],
+  compute: (context) => {
+    if (isSealed(context.battery)) return notMeasured("not applicable", "the battery is sealed, so its density cannot be read");
+    const outcome = findTargetOutcome(context);
+    switch (outcome.kind) {
+      case "no target":
+        return notMeasured("not stated", outcome.why, [context.recordEvidence]);
+      case "no density":
+        return notMeasured("not measured", outcome.why, [context.recordEvidence]);
+      case "reached":
+        return {
+          value: outcome.at.hours,
+          interval: { low: outcome.before?.hours ?? 0, high: outcome.at.hours },
+          evidence: outcome.at.density.evidence,
+          doubts: outcome.doubts,
+        };
+      case "projected":
+        return {
+          value: outcome.hours.value,
+          interval: outcome.hours,
+          basis: "projected",
+          evidence: context.readings.flatMap((reading) => reading.density?.evidence.slice(0, 1) ?? []),
+          doubts: [`projected, not seen: ${outcome.why}`],
+        };
+      case "not reachable":
+        return notMeasured("not reached", `not reachable as it goes: ${outcome.why}`, [context.recordEvidence]);
+      case "cannot tell":
+        return notMeasured("cannot tell", outcome.why, [context.recordEvidence]);
+    }
+  },
+};

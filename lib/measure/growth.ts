@@ -1,0 +1,123 @@
+/** How density has grown with hours connected, and whether it will reach the target as it goes. */
+import { isRefused } from "../signal/fit-result.ts";
+import { fitSaturating } from "../signal/fit-saturating.ts";
+import type { DensityReading, MeasuredReading, TestContext } from "./test-context.ts";
+
+export type GrowthPoint = {
+  readonly reading: MeasuredReading;
+  readonly density: DensityReading;
+  readonly hours: number;
+  readonly connections: number;
+};
+
+/** Readings with a density and a known time connected, in order. */
+export function growthPoints(context: TestContext): GrowthPoint[] {
+  return context.readings.flatMap((reading) =>
+    reading.density === undefined || reading.hoursConnectedBefore === undefined
+      ? []
+      : [{ reading, density: reading.density, hours: reading.hoursConnectedBefore, connections: reading.connectionsBefore }],
+  );
+}
+
+export type TargetOutcome =
+  | { readonly kind: "no target" | "no density"; readonly why: string }
+  | { readonly kind: "reached"; readonly at: GrowthPoint; readonly before: GrowthPoint | undefined; readonly doubts: readonly string[] }
+  | {
+      readonly kind: "projected";
+      readonly hours: { readonly value: number; readonly low: number; readonly high: number };
+      readonly why: string;
+    }
+  | { readonly kind: "not reachable"; readonly why: string }
+  | { readonly kind: "cannot tell"; readonly why: string };
+
+/** Fewer visits than this say nothing about a curve. */
+const fewestPoints = 3;
+/** A projection is not carried further than this many times the hours seen. */
+const furthestShare = 3;
+
+/**
+ * Whether and when the target density was, or will be, reached.
+ *
+ * Reached: the first visit whose mean density is at the target; a visit only says "by now", so the true moment lies between it and
+ * the visit before. Not reached: hours and density are fitted with d₀ + a·(1 − exp(−h/τ)); where even the ceiling stays below the
+ * target, or the last day's charge moved the density by no more than the hydrometer's step, it is not reachable as it goes. Where the
+ * curve reaches the target, the hours are given between that curve and a straight line through the last visits, which grows too fast.
+ *
+ * @returns the outcome; a projection never goes further than three times the hours seen
+ */
+export function findTargetOutcome(context: TestContext): TargetOutcome {
+  const target = context.test.target;
+  if (target === undefined) return { kind: "no target", why: "the test names no target density" };
+  const points = growthPoints(context);
+  if (points.length === 0) return { kind: "no density", why: "no density was read" };
+  const goal = target.densityAt25C;
+  const reachedAt = points.findIndex((point) => point.connections > 0 && point.density.meanAt25C >= goal - 0.0005);
+  const reached = points[reachedAt];
+  if (reached !== undefined) {
+    const u = reached.density.standardUncertainty;
+    const doubts =
+      u !== undefined && Math.abs(reached.density.meanAt25C - goal) < 2 * u
+        ? [`the density read is within the hydrometer's error (±${(2 * u).toFixed(3)} kg/l) of the target`]
+        : [];
+    return { kind: "reached", at: reached, before: points[reachedAt - 1], doubts };
+  }
+  const charged = points.filter(
+    (point, index) => point.connections > 0 || index === points.findLastIndex((other) => other.connections === 0),
+  );
+  const last = charged.at(-1);
+  const first = charged[0];
+  if (charged.length < fewestPoints || last === undefined || first === undefined)
+    return {
+      kind: "cannot tell",
+      why: `${charged.length === 1 ? "one visit is" : `${charged.length} visits are`} too few to see where the density is going; ${fewestPoints} are needed`,
+    };
+  return project(charged, goal, first, last);
+}
+
+function project(points: readonly GrowthPoint[], goal: number, first: GrowthPoint, last: GrowthPoint): TargetOutcome {
+  const stepKgPerL = 2 * (last.density.standardUncertainty ?? 0.0025);
+  const stalledFrom = points.findLast((point) => last.hours - point.hours >= 24 && point !== first);
+  if (
+    stalledFrom !== undefined &&
+    last.density.meanAt25C - stalledFrom.density.meanAt25C <= 0.001 &&
+    goal - last.density.meanAt25C > stepKgPerL
+  )
+    return {
+      kind: "not reachable",
+      why: `in the last ${(last.hours - stalledFrom.hours).toFixed(0)} h connected the density moved from ${stalledFrom.density.meanAt25C.toFixed(3)} to ${last.density.meanAt25C.toFixed(3)} kg/l, ${(goal - last.density.meanAt25C).toFixed(3)} short of the target`,
+    };
+  const hours = points.map((point) => point.hours - first.hours);
+  const gains = points.map((point) => point.density.meanAt25C - first.density.meanAt25C);
+  const needed = goal - first.density.meanAt25C;
+  const fit = fitSaturating(hours, gains);
+  if (!isRefused(fit)) {
+    const [ceiling, rate] = fit.parameters;
+    const [ceilingError] = fit.standardErrors;
+    if (ceiling + 2 * ceilingError < needed)
+      return {
+        kind: "not reachable",
+        why: `the density levels off at ${(first.density.meanAt25C + ceiling).toFixed(3)} kg/l (at most ${(first.density.meanAt25C + ceiling + 2 * ceilingError).toFixed(3)}), below the target`,
+      };
+    const before = points.at(-2) ?? first;
+    const slope = (last.density.meanAt25C - before.density.meanAt25C) / Math.max(1e-9, last.hours - before.hours);
+    const straight = slope > 0 ? last.hours + (goal - last.density.meanAt25C) / slope : Number.POSITIVE_INFINITY;
+    const curve = ceiling > needed ? first.hours - Math.log(1 - needed / ceiling) / rate : Number.POSITIVE_INFINITY;
+    const furthest = furthestShare * last.hours;
+    if (straight > furthest)
+      return {
+        kind: "cannot tell",
+        why: `at the pace of the last visits it would take more than ${furthest.toFixed(0)} h, further than ${furthestShare} times what was seen`,
+      };
+    const high = Math.min(furthest, Math.max(curve, straight));
+    const low = Math.max(last.hours, Math.min(straight, curve));
+    return {
+      kind: "projected",
+      hours: { value: Math.min(high, Math.max(low, Number.isFinite(curve) ? curve : high)), low, high },
+      why:
+        curve > furthest
+          ? "a saturating curve may never get there; the upper end is as far as we project"
+          : "between a saturating curve and a straight line through the last visits",
+    };
+  }
+  return { kind: "cannot tell", why: `no curve fits the visits: ${fit.refused}` };
+}

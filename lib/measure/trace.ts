@@ -1,0 +1,189 @@
+/**
+ * A trace: a recording's samples made fit for arithmetic. Time rises strictly, breaks are known, nothing is invented.
+ */
+import type { Samples } from "../nouns/samples.ts";
+import { quantileOfSorted } from "../signal/order-statistics.ts";
+
+export type Gap = { readonly startS: number; readonly endS: number; readonly lines: readonly [number, number] };
+
+export type Trace = {
+  /** Where the first sample stands on the log's own clock, s from the log's first row. */
+  readonly firstRowS: number;
+  /** Seconds from the first row, strictly rising. */
+  readonly elapsedS: Float64Array;
+  /** Volts; all NaN where the log has no voltage. */
+  readonly voltagesV: Float64Array;
+  /** Amperes into the battery; all NaN where the log has no current. */
+  readonly currentsA: Float64Array;
+  readonly lines: Uint32Array;
+  readonly hasVoltage: boolean;
+  readonly hasCurrent: boolean;
+  /** The usual time between rows, s (median). */
+  readonly intervalS: number;
+  /** A longer time between rows than this is a gap, s. */
+  readonly gapAboveS: number;
+  readonly gaps: readonly Gap[];
+  /** Half-open ranges of samples without a gap in them; together they hold every sample. */
+  readonly stretches: readonly (readonly [number, number])[];
+  /** First to last row, s. */
+  readonly spanS: number;
+  /** Span less gaps, s. */
+  readonly coveredS: number;
+  readonly clock: {
+    /** Rows that stood a little out of order and were put into it. */
+    readonly outOfOrder: number;
+    /** Rows whose time equals that of the row before; they were averaged. */
+    readonly equal: number;
+    /** Steps back too large for disorder: the clock was set. The row after is taken to follow at the usual interval. */
+    readonly setBack: readonly { readonly line: number; readonly byS: number }[];
+  };
+};
+
+/** Disorder of up to this many usual intervals is mended by sorting; a longer step back is a clock that was set. */
+const disorderIntervals = 3;
+
+/** A gap is a pause longer than this many times the longest usual pause (99th percentile). */
+const gapFactor = 2.5;
+
+/**
+ * Makes a trace of a log's samples.
+ *
+ * @param samples          as read
+ * @param longestIntervalS the longest pause the recorder makes by design, where its record says so
+ * @returns the trace; its columns are empty where no row has values
+ */
+export function makeTrace(samples: Samples, longestIntervalS: number | undefined): Trace {
+  const kept = rowsWithValues(samples);
+  const { times, order, outOfOrder, setBack } = repairClock(samples, kept);
+  const merged = mergeEqualTimes(samples, times, order);
+  const { elapsedS } = merged;
+
+  const steps = new Float64Array(Math.max(0, elapsedS.length - 1));
+  for (let i = 1; i < elapsedS.length; i++) steps[i - 1] = (elapsedS[i] as number) - (elapsedS[i - 1] as number);
+  const sortedSteps = steps.slice().sort();
+  const intervalS = quantileOfSorted(sortedSteps, 0.5);
+  const usualLongestS = quantileOfSorted(sortedSteps, sortedSteps.length < 200 ? 0.9 : 0.99);
+  const gapAboveS =
+    longestIntervalS === undefined ? gapFactor * Math.max(usualLongestS, intervalS) : Math.max(longestIntervalS * 1.05, intervalS * 1.5);
+
+  const gaps: Gap[] = [];
+  const stretches: [number, number][] = [];
+  let from = 0;
+  for (let i = 1; i < elapsedS.length; i++) {
+    if ((steps[i - 1] as number) <= gapAboveS) continue;
+    gaps.push({
+      startS: elapsedS[i - 1] as number,
+      endS: elapsedS[i] as number,
+      lines: [merged.lines[i - 1] as number, merged.lines[i] as number],
+    });
+    stretches.push([from, i]);
+    from = i;
+  }
+  if (elapsedS.length > 0) stretches.push([from, elapsedS.length]);
+  const spanS = (elapsedS.at(-1) ?? 0) - (elapsedS[0] ?? 0);
+  const gapS = gaps.reduce((sum, gap) => sum + gap.endS - gap.startS, 0);
+  return {
+    ...merged,
+    firstRowS: samples.elapsedS[kept[0] ?? 0] ?? 0,
+    hasVoltage: samples.hasVoltage,
+    hasCurrent: samples.hasCurrent,
+    intervalS,
+    gapAboveS,
+    gaps,
+    stretches,
+    spanS,
+    coveredS: spanS - gapS,
+    clock: { outOfOrder, equal: times.length - elapsedS.length, setBack },
+  };
+}
+
+/** Rows that have every value the log records. A row with only a temperature is no sample of voltage and current. */
+function rowsWithValues({ elapsedS, voltagesV, currentsA, hasVoltage, hasCurrent }: Samples): number[] {
+  const rows: number[] = [];
+  for (let i = 0; i < elapsedS.length; i++) {
+    if (hasVoltage && Number.isNaN(voltagesV[i])) continue;
+    if (hasCurrent && Number.isNaN(currentsA[i])) continue;
+    rows.push(i);
+  }
+  return rows;
+}
+
+function repairClock(
+  samples: Samples,
+  rows: readonly number[],
+): {
+  times: Float64Array;
+  order: Uint32Array;
+  outOfOrder: number;
+  setBack: { line: number; byS: number }[];
+} {
+  const times = new Float64Array(rows.length);
+  const firstS = samples.elapsedS[rows[0] ?? 0] ?? 0;
+  const raw = Float64Array.from(rows, (row) => (samples.elapsedS[row] as number) - firstS);
+  const steps: number[] = [];
+  for (let i = 1; i < raw.length; i++) {
+    const step = (raw[i] as number) - (raw[i - 1] as number);
+    if (step > 0) steps.push(step);
+  }
+  const usualS = quantileOfSorted(Float64Array.from(steps).sort(), 0.5) || 1;
+  const setBack: { line: number; byS: number }[] = [];
+  let shiftS = 0;
+  let latestS = Number.NEGATIVE_INFINITY;
+  let outOfOrder = 0;
+  for (let i = 0; i < raw.length; i++) {
+    let timeS = (raw[i] as number) + shiftS;
+    if (timeS < latestS - disorderIntervals * usualS) {
+      const byS = latestS - timeS;
+      setBack.push({ line: samples.lines[rows[i] as number] as number, byS });
+      shiftS += byS + usualS;
+      timeS = latestS + usualS;
+    } else if (timeS < latestS) outOfOrder++;
+    times[i] = timeS;
+    latestS = Math.max(latestS, timeS);
+  }
+  const order = Uint32Array.from(rows);
+  if (outOfOrder > 0) {
+    const ranks = Array.from(times.keys()).sort((a, b) => (times[a] as number) - (times[b] as number) || a - b);
+    return {
+      times: Float64Array.from(ranks, (i) => times[i] as number),
+      order: Uint32Array.from(ranks, (i) => rows[i] as number),
+      outOfOrder,
+      setBack,
+    };
+  }
+  return { times, order, outOfOrder, setBack };
+}
+
+/** Rows of one and the same time become one sample with their mean: a trapezoid of no width would drop all but the last. */
+function mergeEqualTimes(
+  samples: Samples,
+  times: Float64Array,
+  order: Uint32Array,
+): { elapsedS: Float64Array; voltagesV: Float64Array; currentsA: Float64Array; lines: Uint32Array } {
+  const elapsedS = new Float64Array(times.length);
+  const voltagesV = new Float64Array(times.length);
+  const currentsA = new Float64Array(times.length);
+  const lines = new Uint32Array(times.length);
+  let length = 0;
+  let count = 0;
+  for (let i = 0; i < times.length; i++) {
+    const row = order[i] as number;
+    const isSame = length > 0 && times[i] === elapsedS[length - 1];
+    if (!isSame) {
+      length++;
+      count = 0;
+    }
+    const at = length - 1;
+    count++;
+    elapsedS[at] = times[i] as number;
+    voltagesV[at] = (voltagesV[at] as number) + ((samples.voltagesV[row] as number) - (voltagesV[at] as number)) / count;
+    currentsA[at] = (currentsA[at] as number) + ((samples.currentsA[row] as number) - (currentsA[at] as number)) / count;
+    if (!isSame) lines[at] = samples.lines[row] as number;
+  }
+  return {
+    elapsedS: elapsedS.subarray(0, length),
+    voltagesV: voltagesV.subarray(0, length),
+    currentsA: currentsA.subarray(0, length),
+    lines: lines.subarray(0, length),
+  };
+}

@@ -1,0 +1,59 @@
+/** Checks that every internal link of a finished site leads to a file, and every fragment to an element. */
+import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { dirname, join, posix, relative, sep } from "node:path";
+
+type Link = { readonly page: string; readonly target: string };
+
+/** All HTML files of a folder, as paths with forward slashes, sorted. */
+export function htmlFilesIn(siteDir: string): string[] {
+  return readdirSync(siteDir, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith(".html"))
+    .map((entry) => relative(siteDir, join(entry.parentPath, entry.name)).split(sep).join("/"))
+    .sort();
+}
+
+/** Our pages write attributes with double quotes and the five XML entities only, so that patterns suffice to read them back. */
+const attributes = (html: string, names: string) =>
+  [...html.matchAll(new RegExp(`\\s(?:${names})="([^"]*)"`, "g"))].map((match) => (match[1] ?? "").replaceAll("&amp;", "&"));
+
+const leadsOutside = (target: string) => /^[a-z][a-z0-9+.-]*:/i.test(target) || target.startsWith("//");
+
+/**
+ * @param siteDir the finished site
+ * @param baseUrl where the site will stand, if known: links that start at the server's root are then looked up from there
+ * @returns one sentence for each broken link, in the order of pages; [] where all hold
+ */
+export function findBrokenLinks(siteDir: string, baseUrl: string | null): string[] {
+  const rootPath = baseUrl === null ? "/" : new URL(baseUrl).pathname.replace(/\/?$/, "/");
+  const pages = htmlFilesIn(siteDir);
+  const idsOf = new Map(pages.map((page) => [page, new Set(attributes(readFileSync(join(siteDir, page), "utf8"), "id"))]));
+  const explain = ({ page, target }: Link): string | undefined => {
+    const [path = "", fragment] = target.split("#", 2);
+    const decoded = decodeURI(path.split("?")[0] ?? "");
+    const file = resolveFrom(page, decoded, rootPath);
+    if (file === undefined || !isFile(join(siteDir, file))) return `${page}: expected a file at "${target}", found none`;
+    if (!fragment || !file.endsWith(".html")) return undefined;
+    return idsOf.get(file)?.has(decodeURIComponent(fragment))
+      ? undefined
+      : `${page}: expected an element "${fragment}" in ${file}, found none`;
+  };
+  return pages.flatMap((page) => {
+    const targets = new Set(attributes(readFileSync(join(siteDir, page), "utf8"), "href|src"));
+    return [...targets]
+      .filter((target) => !leadsOutside(target))
+      .map((target) => explain({ page, target }))
+      .filter((problem) => problem !== undefined);
+  });
+}
+
+/** The file that a link means; undefined where it climbs out of the site. */
+function resolveFrom(page: string, path: string, rootPath: string): string | undefined {
+  if (path === "") return page;
+  const fromRoot = path.startsWith(rootPath) ? path.slice(rootPath.length) : undefined;
+  if (path.startsWith("/") && fromRoot === undefined) return undefined;
+  const joined = posix.normalize(fromRoot ?? posix.join(dirname(page), path));
+  if (joined.startsWith("..")) return undefined;
+  return joined === "." || joined === "" || joined.endsWith("/") ? posix.join(joined, "index.html") : joined;
+}
+
+const isFile = (path: string) => existsSync(path) && statSync(path).isFile();

@@ -1,0 +1,67 @@
+import { createReadStream } from "node:fs";
+import { open } from "node:fs/promises";
+
+/**
+ * Finds how a text file's bytes are encoded: its byte order mark, else UTF-8 where all the bytes looked at are valid, else
+ * UTF-16 where every other byte is zero, else `windows-1252`.
+ *
+ * Guessing between single-byte encodings is left out on purpose: a number reads the same in each, and only a unit sign differs.
+ */
+export function detectEncoding(head: Uint8Array): string {
+  if (head[0] === 0xef && head[1] === 0xbb && head[2] === 0xbf) return "utf-8";
+  if (head[0] === 0xff && head[1] === 0xfe) return "utf-16le";
+  if (head[0] === 0xfe && head[1] === 0xff) return "utf-16be";
+  const zeroes = [0, 0];
+  for (let i = 0; i < head.length; i++) if (head[i] === 0) zeroes[i % 2] = (zeroes[i % 2] ?? 0) + 1;
+  if ((zeroes[1] ?? 0) > head.length / 4) return "utf-16le";
+  if ((zeroes[0] ?? 0) > head.length / 4) return "utf-16be";
+  return isUtf8(head) ? "utf-8" : "windows-1252";
+}
+
+/** Whether the bytes are UTF-8, letting a character cut off at the very end pass. */
+function isUtf8(bytes: Uint8Array): boolean {
+  try {
+    new TextDecoder("utf-8", { fatal: true }).decode(bytes, { stream: true });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The first bytes of a file, at most `length` of them. */
+export async function readHead(absolutePath: string, length: number): Promise<Uint8Array> {
+  const handle = await open(absolutePath, "r");
+  try {
+    const buffer = new Uint8Array(length);
+    const { bytesRead } = await handle.read(buffer, 0, length, 0);
+    return buffer.subarray(0, bytesRead);
+  } finally {
+    await handle.close();
+  }
+}
+
+/**
+ * Streams a file's text, decoded; the byte order mark is taken off.
+ * @throws TypeError where the bytes are not of that encoding
+ */
+export async function* decodeFile(absolutePath: string, encoding: string): AsyncGenerator<string> {
+  const decoder = new TextDecoder(encoding, { fatal: true });
+  for await (const chunk of createReadStream(absolutePath, { flags: "r", highWaterMark: 1 << 18 })) {
+    const text = decoder.decode(chunk as Uint8Array, { stream: true });
+    if (text.length > 0) yield text;
+  }
+  const rest = decoder.decode();
+  if (rest.length > 0) yield rest;
+}
+
+/** Streams a file's lines without their endings; `\r\n`, `\n` and `\r` all end a line. */
+export async function* linesOfFile(absolutePath: string, encoding: string): AsyncGenerator<string> {
+  let rest = "";
+  for await (const text of decodeFile(absolutePath, encoding)) {
+    rest += text;
+    const lines = rest.split(/\r\n|\n|\r(?!$)/);
+    rest = lines.pop() ?? "";
+    yield* lines;
+  }
+  yield rest.endsWith("\r") ? rest.slice(0, -1) : rest;
+}

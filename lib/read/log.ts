@@ -1,0 +1,358 @@
+/** Reads one recorder's log into typed columns, streamed; csv-parse is the reference reader for every dialect. */
+import { parse } from "csv-parse";
+import type { Dialect, quantityUnits } from "../nouns/instrument.ts";
+import type { Place, Problem } from "../nouns/problem.ts";
+import type { RowCounts, Samples } from "../nouns/samples.ts";
+import { parseClockS, parseInstantMs, parseWallClockMs } from "./clock.ts";
+import { GrowingFloats, GrowingLines } from "./columns.ts";
+import { decodeFile, detectEncoding, linesOfFile, readHead } from "./decode.ts";
+import { type ReadAs, type ResolvedDialect, resolveDialect } from "./dialect.ts";
+import { columnOfField } from "./field-place.ts";
+import { parseNumber } from "./numbers.ts";
+import { readWallClock } from "./wall-clock.ts";
+
+export type LogRequest = {
+  readonly absolutePath: string;
+  /** From the workspace's root, for messages. */
+  readonly file: string;
+  readonly dialect: Dialect | undefined;
+  /** Where the recorder's record describes the dialect. */
+  readonly dialectPlace: Place | undefined;
+  /** IANA zone in which wall-clock times are read. */
+  readonly zone: string;
+  /** Instant of the first row, for logs that only count. */
+  readonly startedAtMs: number | undefined;
+  /** Lines not to be used, counted from 1, both ends included. */
+  readonly badRows: readonly { readonly from: number; readonly to: number }[];
+};
+
+export type Log = {
+  readonly samples: Samples;
+  readonly counts: RowCounts;
+  readonly readAs: readonly ReadAs[];
+  /** One row read back in words, so that a reader can see that the numbers mean what they should. */
+  readonly sampleRead: string | undefined;
+};
+
+/** How much of a file is looked at to find out how it is written. */
+const headBytes = 128 * 1024;
+
+/** Problems of one kind that are told one by one; the rest are counted. */
+const problemsTold = 20;
+
+/**
+ * Reads a log.
+ *
+ * @returns the samples, or `undefined` with the problems that stopped it. A row whose fields cannot be read is a problem, never a
+ * silent skip; rows may lack some values (NaN there), blank lines are counted.
+ */
+export async function readLog(request: LogRequest): Promise<{ value: Log | undefined; problems: Problem[] }> {
+  const head = await readHead(request.absolutePath, headBytes);
+  const encoding = request.dialect?.encoding ?? detectEncoding(head);
+  const headLines = wholeLines(head, encoding);
+  if (headLines === undefined) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
+  const { value: dialect, problems } = resolveDialect(headLines, encoding, request.dialect, request.file, request.dialectPlace);
+  if (dialect === undefined) return { value: undefined, problems };
+
+  const rows = new RowReader(request, dialect);
+  try {
+    await parseRows(request.absolutePath, dialect, (fields, line) => rows.take(fields, line));
+  } catch (error) {
+    if (error instanceof TypeError) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
+    throw error;
+  }
+  const found = [...problems, ...(await rows.problems())];
+  if (found.some((problem) => problem.level === "error")) return { value: undefined, problems: found };
+  return { value: rows.finish(), problems: found };
+}
+
+/** The lines that stand whole in the first bytes of a file; undefined where the bytes are not of the encoding. */
+function wholeLines(head: Uint8Array, encoding: string): string[] | undefined {
+  try {
+    const text = new TextDecoder(encoding, { fatal: true }).decode(head, { stream: true });
+    const lines = text.split(/\r\n|\n|\r/);
+    if (head.length === headBytes) lines.pop();
+    else if (lines.at(-1) === "") lines.pop();
+    return lines;
+  } catch {
+    return undefined;
+  }
+}
+
+function wrongEncoding(request: LogRequest, encoding: string): Problem {
+  return {
+    id: "log-encoding",
+    level: "error",
+    place: { file: request.file },
+    found: `bytes that are not ${encoding}`,
+    expected: `text in ${encoding}`,
+    mend: "name the right encoding in the recorder's record: dialect: encoding: utf-16le, windows-1250 …",
+  };
+}
+
+/**
+ * Feeds a log's rows of data to `take`, one array of fields a row, with the line of the file on which the row ends.
+ *
+ * The lines above the data are taken off before csv-parse sees them, since a preamble may hold a lone quotation mark.
+ */
+async function parseRows(absolutePath: string, dialect: ResolvedDialect, take: (fields: string[], line: number) => void): Promise<void> {
+  const parser = parse({
+    delimiter: dialect.delimiter,
+    relax_column_count: true,
+    relax_quotes: true,
+    skip_empty_lines: false,
+    on_record: (fields: string[], context: { lines: number }) => {
+      take(fields, context.lines + dialect.linesBeforeData);
+      return null;
+    },
+  });
+  const done = new Promise<void>((resolve, reject) => {
+    parser.on("error", reject);
+    parser.on("end", resolve);
+  });
+  parser.resume();
+  let linesToSkip = dialect.linesBeforeData;
+  let pending = "";
+  for await (const text of decodeFile(absolutePath, dialect.encoding)) {
+    let body = text;
+    if (linesToSkip > 0) {
+      pending += text;
+      let from = 0;
+      while (linesToSkip > 0) {
+        const end = lineEnd(pending, from);
+        if (end < 0) break;
+        from = end;
+        linesToSkip--;
+      }
+      if (linesToSkip > 0) {
+        pending = pending.slice(from);
+        continue;
+      }
+      body = pending.slice(from);
+      pending = "";
+    }
+    if (body.length > 0 && !parser.write(body)) await new Promise<void>((resolve) => parser.once("drain", resolve));
+  }
+  parser.end();
+  await done;
+}
+
+/** Where the line that starts at `from` ends, its ending included; -1 where the text stops before that can be told. */
+function lineEnd(text: string, from: number): number {
+  for (let i = from; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    if (code === 10) return i + 1;
+    if (code === 13) {
+      if (i + 1 === text.length) return -1;
+      return text.charCodeAt(i + 1) === 10 ? i + 2 : i + 1;
+    }
+  }
+  return -1;
+}
+
+type BadField = { readonly line: number; readonly field: number; readonly text: string; readonly what: string };
+
+/** Takes rows one at a time and keeps their numbers; what it cannot read it keeps as a problem. */
+class RowReader {
+  readonly #request: LogRequest;
+  readonly #dialect: ResolvedDialect;
+  readonly #timesS = new GrowingFloats();
+  readonly #voltagesV = new GrowingFloats();
+  readonly #currentsA = new GrowingFloats();
+  readonly #temperaturesC = new GrowingFloats();
+  readonly #lines = new GrowingLines();
+  readonly #bad: BadField[] = [];
+  #badCount = 0;
+  #rows = 0;
+  #blank = 0;
+  #excluded = 0;
+  #empty = 0;
+  #sampleRead: string | undefined;
+  #chargeSign = 0;
+
+  constructor(request: LogRequest, dialect: ResolvedDialect) {
+    this.#request = request;
+    this.#dialect = dialect;
+  }
+
+  take(fields: string[], line: number): void {
+    this.#rows++;
+    if (fields.length === 1 && (fields[0] ?? "").trim() === "") {
+      this.#blank++;
+      return;
+    }
+    if (this.#request.badRows.some((range) => line >= range.from && line <= range.to)) {
+      this.#excluded++;
+      return;
+    }
+    const dialect = this.#dialect;
+    const timeS = this.#timeS(fields);
+    if (Number.isNaN(timeS)) {
+      this.#refuse({ line, field: dialect.timeField, text: fields[dialect.timeField] ?? "", what: "a time" });
+      return;
+    }
+    const voltageV = this.#number(fields, dialect.voltage, line, "a voltage");
+    const currentA = this.#number(fields, dialect.current, line, "a current");
+    const temperatureC = this.#temperature(fields, line);
+    if (Number.isNaN(voltageV) && Number.isNaN(currentA)) this.#empty++;
+    this.#timesS.push(timeS);
+    this.#voltagesV.push(voltageV);
+    this.#currentsA.push(currentA);
+    this.#temperaturesC.push(temperatureC);
+    this.#lines.push(line);
+    if (!Number.isNaN(currentA)) this.#chargeSign += currentA;
+    if (this.#sampleRead === undefined && !Number.isNaN(voltageV) && !Number.isNaN(currentA))
+      this.#sampleRead = this.#readBack(fields, line, voltageV, currentA);
+  }
+
+  /** Seconds on the file's own scale: from its start, since 1970 UTC, or wall-clock time as if it were UTC. */
+  #timeS(fields: readonly string[]): number {
+    const { time, timeField, dateField, decimalMark } = this.#dialect;
+    const clockText = (fields[timeField] ?? "").trim();
+    const text = dateField === undefined ? clockText : `${(fields[dateField] ?? "").trim()} ${clockText}`;
+    switch (time.kind) {
+      case "elapsed":
+      case "unix":
+        return parseNumber(text, decimalMark) * time.unitS;
+      case "clock":
+        return parseClockS(text);
+      case "iso":
+        return parseInstantMs(text) / 1000;
+      case "local":
+        return parseWallClockMs(text, time.order) / 1000;
+    }
+  }
+
+  #number(fields: readonly string[], column: ResolvedDialect["voltage"], line: number, what: string): number {
+    if (column === undefined) return Number.NaN;
+    const text = (fields[column.field] ?? "").trim();
+    if (text === "" || this.#dialect.missing.has(text)) return Number.NaN;
+    const value = parseNumber(text, this.#dialect.decimalMark);
+    if (Number.isNaN(value)) this.#refuse({ line, field: column.field, text, what });
+    return value * column.factor;
+  }
+
+  #temperature(fields: readonly string[], line: number): number {
+    const { temperature } = this.#dialect;
+    if (temperature === undefined) return Number.NaN;
+    return toCelsius(this.#number(fields, { field: temperature.field, factor: 1 }, line, "a temperature"), temperature.unit);
+  }
+
+  #refuse(bad: BadField): void {
+    this.#badCount++;
+    if (this.#bad.length < problemsTold) this.#bad.push(bad);
+  }
+
+  #readBack(fields: readonly string[], line: number, voltageV: number, currentA: number): string {
+    const { voltage, current } = this.#dialect;
+    const parts = [
+      voltage === undefined ? undefined : `"${(fields[voltage.field] ?? "").trim()}" as ${voltageV} V`,
+      current === undefined ? undefined : `"${(fields[current.field] ?? "").trim()}" as ${currentA} A`,
+    ];
+    return `line ${line}: ${parts.filter((part) => part !== undefined).join(", ")}`;
+  }
+
+  /** The problems found, each at its line and character. Reads the file's lines once more where there are any. */
+  async problems(): Promise<Problem[]> {
+    const { file } = this.#request;
+    if (this.#timesS.length === 0 && this.#badCount === 0)
+      return [
+        {
+          id: "log-empty",
+          level: "error",
+          place: { file },
+          found: "no rows of data",
+          expected: "at least one row with a time and a voltage or a current",
+          mend: "take the recording out of test.yaml, or put the right file here",
+        },
+      ];
+    if (this.#bad.length === 0) return [];
+    const columns = await columnsOf(this.#request.absolutePath, this.#dialect, this.#bad);
+    const told: Problem[] = this.#bad.map((bad, index) => ({
+      id: bad.what === "a time" ? "log-time" : "log-number",
+      level: "error",
+      place: { file, line: bad.line, column: columns[index] ?? 1 },
+      found: bad.text === "" ? "nothing" : `"${bad.text.slice(0, 40)}"`,
+      expected: `${bad.what}${bad.what === "a time" ? "" : ` with "${this.#dialect.decimalMark}" as decimal mark`}`,
+      mend: `if the recorder wrote this, list line ${bad.line} under badRows of this recording in test.yaml; logs themselves are never edited`,
+    }));
+    if (this.#badCount > told.length)
+      told.push({
+        id: "log-more",
+        level: "error",
+        place: { file },
+        found: `${this.#badCount - told.length} more fields that cannot be read`,
+        expected: "rows written in one way",
+        mend: "mend the first ones; where most rows are like this, the recorder's dialect is described wrongly",
+      });
+    return told;
+  }
+
+  finish(): Log {
+    const timesS = this.#timesS.finish();
+    const readAs: ReadAs[] = [...this.#dialect.readAs];
+    if (this.#dialect.time.kind === "local") {
+      const { instantsMs, summerTime } = readWallClock(
+        timesS.map((timeS) => timeS * 1000),
+        this.#request.zone,
+      );
+      timesS.set(instantsMs.map((ms) => ms / 1000));
+      if (summerTime !== "either")
+        readAs.push({
+          what: "summer time",
+          value: summerTime === "fixed" ? "the recorder's clock does not follow it" : "the recorder's clock follows it",
+          from: "detected",
+        });
+    }
+    const isElapsed = this.#dialect.time.kind === "elapsed" || this.#dialect.time.kind === "clock";
+    const firstS = timesS[0] ?? 0;
+    const elapsedS = timesS.map((timeS) => timeS - firstS);
+    const currentsA = this.#currentsA.finish();
+    const sign = this.#dialect.currentSign ?? (this.#chargeSign < 0 ? -1 : 1);
+    if (sign < 0) for (let i = 0; i < currentsA.length; i++) currentsA[i] = -(currentsA[i] ?? Number.NaN);
+    if (this.#dialect.current !== undefined && this.#dialect.currentSign === undefined)
+      readAs.push({ what: "sign of charging current", value: sign > 0 ? "positive" : "negative", from: "detected" });
+    const temperatures = this.#temperaturesC.finish();
+    return {
+      samples: {
+        elapsedS,
+        voltagesV: this.#voltagesV.finish(),
+        currentsA,
+        temperaturesC: this.#dialect.temperature === undefined ? new Float64Array(0) : temperatures,
+        lines: this.#lines.finish(),
+        hasVoltage: this.#dialect.voltage !== undefined,
+        hasCurrent: this.#dialect.current !== undefined,
+        startMs: isElapsed ? this.#request.startedAtMs : firstS * 1000,
+      },
+      counts: {
+        lines: this.#rows + this.#dialect.linesBeforeData,
+        samples: elapsedS.length,
+        blank: this.#blank,
+        excluded: this.#excluded,
+        empty: this.#empty,
+      },
+      readAs,
+      sampleRead: this.#sampleRead,
+    };
+  }
+}
+
+function toCelsius(value: number, unit: (typeof quantityUnits.temperature)[number]): number {
+  if (unit === "K") return value - 273.15;
+  return unit === "°F" ? ((value - 32) * 5) / 9 : value;
+}
+
+/** The character column, counted from 1, at which each field stands in its line. */
+async function columnsOf(absolutePath: string, dialect: ResolvedDialect, wanted: readonly BadField[]): Promise<number[]> {
+  const columns = wanted.map(() => 1);
+  const last = Math.max(...wanted.map((bad) => bad.line));
+  let line = 0;
+  for await (const text of linesOfFile(absolutePath, dialect.encoding)) {
+    line++;
+    wanted.forEach((bad, index) => {
+      if (bad.line === line) columns[index] = columnOfField(text, dialect.delimiter, bad.field);
+    });
+    if (line >= last) break;
+  }
+  return columns;
+}

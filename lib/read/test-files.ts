@@ -1,0 +1,74 @@
+/** Reads one test's logs and readings. */
+import type { Instrument } from "../nouns/instrument.ts";
+import type { Problem } from "../nouns/problem.ts";
+import type { Reading } from "../nouns/reading.ts";
+import { type Log, readLog } from "./log.ts";
+import { parseReadings, parseSheetReadings } from "./readings.ts";
+import type { PlacedRecord } from "./record.ts";
+import type { TestFolder } from "./workspace.ts";
+import { type InputFile, readText } from "./workspace-files.ts";
+
+/** A log that a connection lists, read. */
+export type RecordedLog = {
+  readonly file: InputFile;
+  readonly connection: number;
+  readonly recorderId: string | undefined;
+  readonly log: Log;
+};
+
+export type TestFiles = { readonly logs: readonly RecordedLog[]; readonly readings: readonly Reading[] };
+
+/** Reads all that a test's record lists. A log that is listed but not there has been told by the checks and is passed over. */
+export async function readTestFiles(
+  folder: TestFolder,
+  instruments: ReadonlyMap<string, PlacedRecord<Instrument>>,
+): Promise<{ value: TestFiles; problems: Problem[] }> {
+  const problems: Problem[] = [];
+  const record = folder.record;
+  if (record === undefined) return { value: { logs: [], readings: [] }, problems };
+  const { zone, connections, instruments: used } = record.value;
+  const logs: RecordedLog[] = [];
+  for (const [index, connection] of connections.entries()) {
+    for (const entry of connection.recordings) {
+      const listed = typeof entry === "string" ? { file: entry } : entry;
+      const file = folder.logs.find((candidate) => candidate.path === `${folder.folder}/${listed.file}`);
+      if (file === undefined) continue;
+      const recorderId = ("recorder" in listed ? listed.recorder : undefined) ?? used.recorder;
+      const recorder = recorderId === undefined ? undefined : instruments.get(recorderId);
+      const startedAt = ("startedAt" in listed ? listed.startedAt : undefined) ?? connection.on;
+      const read = await readLog({
+        absolutePath: file.absolutePath,
+        file: file.path,
+        dialect: recorder?.value.dialect,
+        dialectPlace: recorder?.placeOf(recorder.value.dialect === undefined ? [] : ["dialect"]),
+        zone,
+        startedAtMs: startedAt === undefined ? undefined : Date.parse(startedAt),
+        badRows: ("badRows" in listed ? listed.badRows : undefined) ?? [],
+      });
+      problems.push(...read.problems);
+      if (read.value !== undefined) logs.push({ file, connection: index, recorderId, log: read.value });
+    }
+  }
+  const readings = await readReadings(folder, zone);
+  problems.push(...readings.problems);
+  return { value: { logs, readings: readings.value }, problems: problems.map((problem) => ({ ...problem, test: folder.id })) };
+}
+
+async function readReadings(folder: TestFolder, zone: string): Promise<{ value: readonly Reading[]; problems: readonly Problem[] }> {
+  const file = folder.readingsFile;
+  if (file === undefined) return { value: [], problems: [] };
+  if (file.path.endsWith(".xlsx")) {
+    try {
+      return await parseSheetReadings(file.absolutePath, file.path, zone);
+    } catch {
+      return { value: [], problems: [unreadable(file.path, "bytes that are no spreadsheet", "an .xlsx workbook", "save it again as .xlsx, or as readings.csv")] };
+    }
+  }
+  const text = await readText(file);
+  if (text === undefined) return { value: [], problems: [unreadable(file.path, "bytes that are not UTF-8", "text saved as UTF-8", "save the file again as UTF-8")] };
+  return parseReadings(text, file.path, zone);
+}
+
+function unreadable(file: string, found: string, expected: string, mend: string): Problem {
+  return { id: "readings-encoding", level: "error", place: { file }, found, expected, mend };
+}

@@ -1,0 +1,106 @@
+import { createHash } from "node:crypto";
+import { createReadStream } from "node:fs";
+import { lstat, readdir, readFile, realpath } from "node:fs/promises";
+import path from "node:path";
+import type { Problem } from "../nouns/problem.ts";
+
+/** One input file: where it is, how big, and the digest of its bytes. */
+export type InputFile = {
+  /** From the workspace's root, with forward slashes. */
+  readonly path: string;
+  /** On this machine; never published. */
+  readonly absolutePath: string;
+  readonly bytes: number;
+  readonly sha256: string;
+};
+
+const ignored = new Set([".DS_Store", "Thumbs.db", "desktop.ini"]);
+
+/**
+ * Lists and digests every file below `data/` and `content/` of a workspace, sorted by path.
+ *
+ * Files are opened for reading only. A link that leads out of the workspace, and a file that cannot be read, are problems;
+ * hidden files are passed over.
+ */
+export async function listWorkspace(root: string): Promise<{ files: InputFile[]; problems: Problem[] }> {
+  const files: InputFile[] = [];
+  const problems: Problem[] = [];
+  const realRoot = await realpath(root);
+
+  async function visit(relative: string): Promise<void> {
+    let entries: string[];
+    try {
+      entries = await readdir(path.join(realRoot, relative));
+    } catch (error) {
+      problems.push(unreadable(relative, error));
+      return;
+    }
+    for (const name of entries.sort()) {
+      if (name.startsWith(".") || ignored.has(name)) continue;
+      const child = `${relative}/${name}`;
+      const absolutePath = path.join(realRoot, child);
+      const status = await lstat(absolutePath);
+      if (status.isSymbolicLink()) {
+        problems.push({
+          id: "link-in-workspace",
+          level: "error",
+          place: { file: child },
+          found: "a symbolic link",
+          expected: "a file or folder that stands in the workspace itself",
+          mend: "copy the file here in place of the link, so that the published evidence is the file you mean",
+        });
+      } else if (status.isDirectory()) await visit(child);
+      else if (status.isFile()) {
+        try {
+          files.push({ path: child, absolutePath, bytes: status.size, sha256: await sha256OfFile(absolutePath) });
+        } catch (error) {
+          problems.push(unreadable(child, error));
+        }
+      }
+    }
+  }
+
+  for (const top of ["content", "data"]) {
+    if (await isFolder(path.join(realRoot, top))) await visit(top);
+  }
+  return { files, problems };
+}
+
+/** The file's whole text, which must be UTF-8 (a byte order mark is taken off). Undefined where it is not. */
+export async function readText(file: InputFile): Promise<string | undefined> {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(await readFile(file.absolutePath));
+  } catch {
+    return undefined;
+  }
+}
+
+/** Digest of a file's bytes, streamed. */
+export function sha256OfFile(absolutePath: string): Promise<string> {
+  return new Promise((resolve, reject) => {
+    const hash = createHash("sha256");
+    createReadStream(absolutePath, { flags: "r" })
+      .on("data", (chunk) => hash.update(chunk))
+      .on("error", reject)
+      .on("end", () => resolve(hash.digest("hex")));
+  });
+}
+
+async function isFolder(absolutePath: string): Promise<boolean> {
+  try {
+    return (await lstat(absolutePath)).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+function unreadable(file: string, error: unknown): Problem {
+  return {
+    id: "file-unreadable",
+    level: "error",
+    place: { file },
+    found: error instanceof Error && "code" in error ? String(error.code) : "an unknown fault",
+    expected: "a file that can be read",
+    mend: "check that the file is there and that you may read it",
+  };
+}

@@ -1,0 +1,190 @@
+/** Reads a workspace's records and words, and finds its logs and readings; logs themselves are read test by test. */
+import { readFile } from "node:fs/promises";
+import type { z } from "zod";
+import { type Battery, battery } from "../nouns/battery.ts";
+import { type Charger, charger } from "../nouns/charger.ts";
+import { type Instrument, instrument } from "../nouns/instrument.ts";
+import type { Problem } from "../nouns/problem.ts";
+import { type Site, site } from "../nouns/site.ts";
+import { type Test, test } from "../nouns/test.ts";
+import { type Prose, readProse } from "./prose.ts";
+import { type PlacedRecord, readRecord } from "./record.ts";
+import { type InputFile, listWorkspace } from "./workspace-files.ts";
+
+export type TestFolder = {
+  readonly id: string;
+  /** Path from the workspace's root. */
+  readonly folder: string;
+  readonly recordFile: InputFile;
+  readonly record: PlacedRecord<Test> | undefined;
+  readonly readingsFile: InputFile | undefined;
+  readonly logs: readonly InputFile[];
+};
+
+export type Workspace = {
+  readonly files: readonly InputFile[];
+  readonly site: PlacedRecord<Site> | undefined;
+  readonly chargers: ReadonlyMap<string, PlacedRecord<Charger>>;
+  readonly batteries: ReadonlyMap<string, PlacedRecord<Battery>>;
+  readonly instruments: ReadonlyMap<string, PlacedRecord<Instrument>>;
+  readonly tests: readonly TestFolder[];
+  /** The reviewer's words on a charger, by charger id. */
+  readonly reviews: ReadonlyMap<string, Prose>;
+  /** The reviewer's own pages, by page id. */
+  readonly pages: ReadonlyMap<string, Prose>;
+  /** Record ids that stand in the workspace but could not be read; a reference to them is not a misspelling. */
+  readonly broken: ReadonlySet<string>;
+};
+
+const recordPath = /^data\/(chargers|batteries|instruments)\/([^/]+)\.ya?ml$/;
+const testPath = /^data\/tests\/([^/]+)\/test\.ya?ml$/;
+const contentPath = /^content\/(reviews\/)?([^/]+)\.md$/;
+const idPattern = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+
+/**
+ * Reads a workspace.
+ *
+ * @param root  the folder that holds data/ and content/
+ * @returns all that could be read, and a problem for all that could not. Nothing is written.
+ */
+export async function readWorkspace(root: string): Promise<{ value: Workspace; problems: Problem[] }> {
+  const { files, problems } = await listWorkspace(root);
+  const broken = new Set<string>();
+  const load = async <S extends z.ZodType>(file: InputFile, schema: S, key: string): Promise<PlacedRecord<z.output<S>> | undefined> => {
+    const text = await readUtf8(file, problems);
+    const read = text === undefined ? undefined : readRecord(text, file.path, schema);
+    problems.push(...(read?.problems ?? []));
+    if (read?.value === undefined) broken.add(key);
+    return read?.value;
+  };
+
+  const chargers = new Map<string, PlacedRecord<Charger>>();
+  const batteries = new Map<string, PlacedRecord<Battery>>();
+  const instruments = new Map<string, PlacedRecord<Instrument>>();
+  const tests: TestFolder[] = [];
+  const reviews = new Map<string, Prose>();
+  const pages = new Map<string, Prose>();
+  let siteRecord: PlacedRecord<Site> | undefined;
+
+  for (const file of files) {
+    const [, kind, id = ""] = recordPath.exec(file.path) ?? [];
+    const testId = testPath.exec(file.path)?.[1];
+    const content = contentPath.exec(file.path);
+    const name = testId ?? (kind === undefined ? content?.[2] : id);
+    if (name !== undefined && !idPattern.test(name)) {
+      problems.push(badName(file, name));
+      continue;
+    }
+    if (kind === "chargers") put(chargers, id, await load(file, charger, `charger ${id}`));
+    else if (kind === "batteries") put(batteries, id, await load(file, battery, `battery ${id}`));
+    else if (kind === "instruments") put(instruments, id, await load(file, instrument, `instrument ${id}`));
+    else if (testId !== undefined) tests.push(await readTestFolder(files, file, testId, load, problems));
+    else if (file.path === "data/site.yaml") siteRecord = await load(file, site, "site");
+    else if (content !== null) {
+      const text = await readUtf8(file, problems);
+      const read = text === undefined ? undefined : readProse(text, file.path);
+      problems.push(...(read?.problems ?? []));
+      put(content[1] === undefined ? pages : reviews, content[2] ?? "", read?.value);
+    } else problems.push(...strayFile(file, files));
+  }
+  if (siteRecord === undefined && !broken.has("site"))
+    problems.push({
+      id: "site-missing",
+      level: "error",
+      place: { file: "data/site.yaml" },
+      found: "no such file",
+      expected: "the site's own record, with at least a title",
+      mend: 'make data/site.yaml with the line "title: …"; --workspace DIR names another folder',
+    });
+  return { value: { files, site: siteRecord, chargers, batteries, instruments, tests, reviews, pages, broken }, problems };
+}
+
+function put<T>(map: Map<string, T>, id: string, value: T | undefined): void {
+  if (value !== undefined) map.set(id, value);
+}
+
+async function readUtf8(file: InputFile, problems: Problem[]): Promise<string | undefined> {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(await readFile(file.absolutePath));
+  } catch {
+    problems.push({
+      id: "record-encoding",
+      level: "error",
+      place: { file: file.path },
+      found: "bytes that are not UTF-8",
+      expected: "text saved as UTF-8",
+      mend: "save the file again as UTF-8",
+    });
+    return undefined;
+  }
+}
+
+type Load = <S extends z.ZodType>(file: InputFile, schema: S, key: string) => Promise<PlacedRecord<z.output<S>> | undefined>;
+
+async function readTestFolder(files: readonly InputFile[], recordFile: InputFile, id: string, load: Load, problems: Problem[]): Promise<TestFolder> {
+  const folder = `data/tests/${id}`;
+  const inside = files.filter((file) => file.path.startsWith(`${folder}/`));
+  const readings = inside.filter((file) => /^readings\.(csv|xlsx)$/.test(file.path.slice(folder.length + 1)));
+  const record = await load(recordFile, test, `test ${id}`);
+  if (readings.length > 1)
+    problems.push({
+      id: "readings-twice",
+      level: "error",
+      place: { file: readings[1]?.path ?? folder },
+      found: readings.map((file) => `"${file.path.slice(folder.length + 1)}"`).join(" and "),
+      expected: "the readings once",
+      mend: "keep the one that holds the visits and move the other out of the workspace",
+      test: id,
+    });
+  return { id, folder, recordFile, record, readingsFile: readings[0], logs: inside.filter((file) => file.path.startsWith(`${folder}/logs/`)) };
+}
+
+function badName(file: InputFile, name: string): Problem {
+  return {
+    id: "file-name",
+    level: "error",
+    place: { file: file.path },
+    found: `the name "${name}"`,
+    expected: "lower-case letters, digits and single hyphens: the name becomes part of an address that never changes",
+    mend: `rename it, such as ${
+      name
+        .toLowerCase()
+        .replace(/[^a-z0-9]+/g, "-")
+        .replace(/^-+|-+$/g, "") || "test-one"
+    }`,
+  };
+}
+
+/** A file that nothing reads: told where it looks like something meant to be read. */
+function strayFile(file: InputFile, files: readonly InputFile[]): Problem[] {
+  const inTest = /^data\/tests\/([^/]+)\/(.+)$/.exec(file.path);
+  if (inTest !== null) {
+    const [, id = "", rest = ""] = inTest;
+    if (/^(logs|photos)\//.test(rest) || /^readings\.(csv|xlsx)$/.test(rest)) {
+      const hasRecord = files.some((other) => testPath.exec(other.path)?.[1] === id);
+      return hasRecord
+        ? []
+        : [
+            {
+              id: "test-record-missing",
+              level: "error",
+              place: { file: `data/tests/${id}/test.yaml` },
+              found: "no such file",
+              expected: `a record for the files in data/tests/${id}`,
+              mend: "make test.yaml, which names the charger, its mode, the battery, the instruments and the connections",
+              test: id,
+            },
+          ];
+    }
+  }
+  return [
+    {
+      id: "file-unused",
+      level: "doubt",
+      place: { file: file.path },
+      found: "a file that nothing reads",
+      expected: "records in data/chargers, data/batteries, data/instruments and data/tests/<test>; words in content/*.md and content/reviews/*.md",
+      mend: "move it to where it belongs, or out of the workspace",
+    },
+  ];
+}

@@ -1,0 +1,82 @@
+import type { LineSums } from "./line-sums.ts";
+
+/** Two channels of a long series, brought to bins of equal width in time. */
+export type Bins = {
+  /** Mean time of the bin's samples. */
+  readonly times: Float64Array;
+  readonly first: Float64Array;
+  readonly second: Float64Array;
+  /** Index of each bin's first sample; one more entry at the end. */
+  readonly samples: Uint32Array;
+  readonly width: number;
+};
+
+/**
+ * Brings two channels to at most `most` bins of equal width in time, by means; bins without a sample are left out.
+ *
+ * @param times  rising; @param first, second same length; no NaN
+ */
+export function binned(times: Float64Array, first: Float64Array, second: Float64Array, from: number, to: number, width: number): Bins {
+  const t: number[] = [];
+  const a: number[] = [];
+  const b: number[] = [];
+  const starts: number[] = [];
+  const origin = times[from] ?? 0;
+  let i = from;
+  while (i < to) {
+    const bin = Math.floor(((times[i] as number) - origin) / width);
+    const start = i;
+    let sumT = 0;
+    let sumA = 0;
+    let sumB = 0;
+    while (i < to && Math.floor(((times[i] as number) - origin) / width) === bin) {
+      sumT += times[i] as number;
+      sumA += first[i] as number;
+      sumB += second[i] as number;
+      i++;
+    }
+    const count = i - start;
+    t.push(sumT / count);
+    a.push(sumA / count);
+    b.push(sumB / count);
+    starts.push(start);
+  }
+  starts.push(to);
+  return {
+    times: Float64Array.from(t),
+    first: Float64Array.from(a),
+    second: Float64Array.from(b),
+    samples: Uint32Array.from(starts),
+    width,
+  };
+}
+
+/**
+ * Places where something may have changed: the edges of the largest dyadic blocks over which both channels are straight within
+ * their noise. A quiet week becomes a handful of blocks; around a change the blocks stay as small as a bin.
+ *
+ * @param channels  sums with σ as noise
+ * @param longest   no block holds more bins than this
+ * @returns edges from 0 to the number of bins
+ */
+export function changeableEdges(channels: readonly LineSums[], longest: number): number[] {
+  const n = channels[0]?.length ?? 0;
+  const edges: number[] = [];
+  const isStraight = (from: number, to: number): boolean => {
+    // Any two points lie on a line; a pair is kept together only where the two agree.
+    if (to - from === 2) return channels.every((channel) => channel.differ(from) <= 4 * Math.SQRT2);
+    const freedom = to - from - 2;
+    // χ² of that many degrees of freedom lies below this in all but a few of ten thousand cases (normal approximation, 4 σ).
+    const allowed = freedom + 4 * Math.sqrt(2 * freedom);
+    return channels.every((channel) => channel.residual(from, to) <= allowed);
+  };
+  let from = 0;
+  while (from < n) {
+    let size = 1;
+    while (size * 2 <= longest && from % (size * 2) === 0 && from + size * 2 <= n && isStraight(from, from + size * 2)) size *= 2;
+    edges.push(from);
+    from += size;
+  }
+  edges.push(n);
+  return edges;
+}

@@ -1,0 +1,169 @@
+/**
+ * Numbers, units and times as a reader sees them. Rounding happens here, once, and nowhere else.
+ *
+ * All functions are pure and independent of the machine's locale and time zone: the same figure reads the same on every build.
+ */
+import type { Figure } from "../nouns/figure.ts";
+
+/** Narrow no-break space, between a number and its unit and between groups of digits (SI Brochure, 9th edition, 5.4.3 and 5.4.4, from memory). */
+export const narrowSpace = "\u202F";
+const minus = "\u2212";
+
+/** Digits are grouped in threes from five digits on; four-digit numbers stay whole (SI Brochure, 5.4.4, from memory). */
+const groupFrom = 10_000;
+
+/**
+ * Writes a number with a fixed count of decimals, a real minus sign, and narrow spaces between groups of three digits.
+ * @param value any number; NaN and infinities read "not a number"
+ * @param decimals digits after the point, 0 to 12; a negative count rounds to tens, hundreds …
+ */
+export function formatNumber(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) return "not a number";
+  const step = 10 ** Math.max(0, -decimals);
+  const rounded = Math.round(value / step) * step;
+  const text = Math.abs(decimals >= 0 ? value : rounded).toFixed(Math.min(12, Math.max(0, decimals)));
+  const isZero = Number(text) === 0;
+  return (value < 0 && !isZero ? minus : "") + groupDigits(text);
+}
+
+function groupDigits(text: string): string {
+  const [whole = "", fraction] = text.split(".");
+  const grouped = Number(whole) >= groupFrom ? whole.replace(/\B(?=(\d{3})+$)/g, narrowSpace) : whole;
+  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+}
+
+/** Joins a written number and a unit symbol; an empty unit leaves the number alone. */
+export function withUnit(text: string, unit: string): string {
+  return unit === "" ? text : `${text}${narrowSpace}${unit}`;
+}
+
+/**
+ * The count of decimals that shows a half-width with two significant digits (JCGM 100:2008, 7.2.6, from memory); negative for tens and up.
+ * @param halfWidth > 0, in the figure's own unit
+ */
+export function decimalsFor(halfWidth: number): number {
+  // 0.0996 shown with two digits is 0.10, so the place is taken after rounding.
+  const twoDigits = Number(halfWidth.toPrecision(2));
+  return 1 - Math.floor(Math.log10(twoDigits));
+}
+
+/** An ISO 4217 code, by form: money is never shown finer than the cent. */
+const isCurrency = (unit: string) => /^[A-Z]{3}$/.test(unit);
+
+/** How a value without an interval is written: whole numbers as they are, money to the cent, the rest to four significant digits. */
+function formatAlone(value: number, unit: string, significantDigits = 4): string {
+  if (isCurrency(unit)) return formatNumber(value, 2);
+  if (Number.isInteger(value)) return formatNumber(value, 0);
+  const shown = Number(value.toPrecision(significantDigits));
+  return formatNumber(shown, (String(Math.abs(shown)).split(".")[1] ?? "").length);
+}
+
+/** The parts of a figure that decide how it is written. */
+export type Showable = Pick<Figure, "unit" | "value" | "low" | "high" | "absent">;
+
+/** A figure's text in two pieces, so that a narrow cell can set the second below the first. */
+export type FigureText = { readonly value: string; readonly interval: string | null };
+
+/**
+ * Writes a figure: "5.84 ± 0.12 A" where its interval is even on both sides, "38 h" and "24 to 41" where it is not,
+ * the value alone where it has no interval or none can be defended, and the kind of absence where there is no value.
+ * An interval with one end reads "24 or more".
+ */
+export function figureText(figure: Showable): FigureText {
+  const { unit, value, low, high } = figure;
+  if (value === null) return { value: figure.absent?.kind ?? "not stated", interval: null };
+  const alone = withUnit(formatAlone(value, unit), unit);
+  if (low === null || high === null) return { value: alone, interval: openInterval(low, high, unit) };
+  if (!(high > low)) return { value: alone, interval: null };
+
+  const decimals = shownDecimals(low, high, unit);
+  const write = (number: number) => formatNumber(number, decimals);
+  const below = write(value - low);
+  const above = write(high - value);
+  if (below === above) return { value: withUnit(`${write(value)} ± ${above}`, unit), interval: null };
+  return { value: withUnit(write(value), unit), interval: `${write(low)} to ${write(high)}` };
+}
+
+/** A figure as one piece of text: "38 h (24 to 41)". */
+export function formatFigure(figure: Showable): string {
+  const { value, interval } = figureText(figure);
+  return interval === null ? value : `${value} (${interval})`;
+}
+
+/** Two digits of the half-width; money goes no finer than the cent unless its whole interval is finer than that. */
+function shownDecimals(low: number, high: number, unit: string): number {
+  const decimals = decimalsFor((high - low) / 2);
+  return isCurrency(unit) && high >= 0.1 ? Math.min(2, decimals) : Math.min(12, decimals);
+}
+
+function openInterval(low: number | null, high: number | null, unit: string): string | null {
+  if (low !== null) return `${formatAlone(low, unit)} or more`;
+  return high === null ? null : `${formatAlone(high, unit)} or less`;
+}
+
+/**
+ * Writes an interval, "5.72 to 5.96 A", with the digits its width allows.
+ * "no interval" where both ends are missing: a missing interval is not an exact value.
+ */
+export function formatInterval(low: number | null, high: number | null, unit: string): string {
+  if (low === null && high === null) return "no interval";
+  if (low === null || high === null) {
+    return low !== null ? `${withUnit(formatAlone(low, unit), unit)} or more` : `${withUnit(formatAlone(high ?? 0, unit), unit)} or less`;
+  }
+  if (!(high > low)) return withUnit(formatAlone(low, unit), unit);
+  const decimals = shownDecimals(low, high, unit);
+  return withUnit(`${formatNumber(low, decimals)} to ${formatNumber(high, decimals)}`, unit);
+}
+
+/** Writes a value that carries no uncertainty of its own, such as a stage's mean; null reads "not recorded". */
+export function formatQuantity(value: number | null, unit: string, decimals: number): string {
+  return value === null ? "not recorded" : withUnit(formatNumber(value, decimals), unit);
+}
+
+/** Writes a printed value as it was printed: no digit added, none taken. */
+export function formatStated(value: number, unit: string): string {
+  return withUnit(formatAlone(value, unit, 12), unit);
+}
+
+/**
+ * Writes an instant in the zone it was noted in: "2026-03-14 09:30 (UTC+01:00)"; null reads "not known".
+ * @param instant ISO 8601 with offset; text of another form comes back unchanged
+ */
+export function formatInstant(instant: string | null): string {
+  if (instant === null) return "not known";
+  const parts = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/.exec(instant);
+  if (!parts) return instant;
+  const [, date, time, offset] = parts;
+  return `${date} ${time} (UTC${offset === "Z" ? "" : (offset ?? "").replace("-", minus)})`;
+}
+
+/** Writes a length of time in the two units that suit it: "42 min", "6 h 30 min", "4 d 6 h". NaN reads "not known". */
+export function formatDuration(hours: number): string {
+  if (!Number.isFinite(hours)) return "not known";
+  const minutes = Math.round(Math.abs(hours) * 60);
+  const sign = hours < 0 && minutes > 0 ? minus : "";
+  if (minutes < 60) return sign + withUnit(String(minutes), "min");
+  if (minutes < 48 * 60) return sign + twoUnits(Math.floor(minutes / 60), "h", minutes % 60, "min");
+  const wholeHours = Math.round(minutes / 60);
+  return sign + twoUnits(Math.floor(wholeHours / 24), "d", wholeHours % 24, "h");
+}
+
+function twoUnits(large: number, largeUnit: string, small: number, smallUnit: string): string {
+  const first = withUnit(formatNumber(large, 0), largeUnit);
+  return small === 0 ? first : `${first} ${withUnit(String(small), smallUnit)}`;
+}
+
+/** Writes a file size in bytes, kB (1000 B) or MB. */
+export function formatBytes(bytes: number): string {
+  if (bytes < 1000) return withUnit(String(bytes), "B");
+  if (bytes < 1_000_000) return withUnit(formatNumber(bytes / 1000, 1), "kB");
+  return withUnit(formatNumber(bytes / 1_000_000, 1), "MB");
+}
+
+/** Writes a probability as a whole percentage, and never as a certainty: 0.9996 and 1 both read "more than 99 %". NaN reads "not known". */
+export function formatProbability(probability: number): string {
+  if (Number.isNaN(probability)) return "not known";
+  if (probability > 0.99) return `more than ${withUnit("99", "%")}`;
+  if (probability < 0.01) return `less than ${withUnit("1", "%")}`;
+  return withUnit(formatNumber(probability * 100, 0), "%");
+}

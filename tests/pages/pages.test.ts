@@ -1,0 +1,205 @@
+/** The built fixture in a browser: what a reader, a keyboard and a screen reader meet. */
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, describe, expect, it } from "vitest";
+import { launchBrowser } from "./browser.ts";
+import { fixture } from "./fixture.ts";
+import { type Server, serve } from "./serve.ts";
+
+const browser = await launchBrowser();
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+const pageKinds = {
+  comparison: "/",
+  charger: "/chargers/lantern-eight/",
+  "charger with little known": "/chargers/pebble-trickle/",
+  test: "/tests/lantern-first/",
+  "test of a sealed battery": "/tests/pebble-agm/",
+  method: "/method/",
+  "method entry": "/method/charge-recorded/",
+  "method entry of two kinds": "/method/float-window/",
+  cautions: "/cautions/",
+  corrections: "/corrections/",
+  data: "/data/",
+  "the reviewer's own": "/about/",
+  "not found": "/404.html",
+};
+const kinds = Object.entries(pageKinds);
+
+type Visit = { readonly page: Page; readonly complaints: string[]; close(): Promise<void> };
+
+describe.skipIf(browser === undefined)("pages in a browser", async () => {
+  if (browser === undefined) return;
+  const siteDir = mkdtempSync(join(tmpdir(), "pages-"));
+  execFileSync(process.execPath, ["--import", "tsx", "tests/pages/build-fixture.ts", siteDir]);
+  const server: Server = await serve(siteDir);
+  afterAll(async () => {
+    await browser.close();
+    await server.close();
+    rmSync(siteDir, { recursive: true });
+  });
+  const open = (path: string, options?: Parameters<Browser["newContext"]>[0]) => visit(browser, server.origin, path, options);
+
+  it.each(kinds)("%s: no console error, no foreign request", async (_, path) => {
+    const { complaints, close } = await open(path);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it.each(kinds)("%s: one h1, and headings that never skip a level", async (_, path) => {
+    const { page, close } = await open(path);
+    const levels = await page.locator("h1,h2,h3,h4,h5,h6").evaluateAll((all) => all.map((heading) => Number(heading.tagName[1])));
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    expect(levels[0]).toBe(1);
+    levels.forEach((level, index) => {
+      expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1);
+    });
+    await close();
+  });
+
+  it.each(kinds)("%s: every table has a caption, every heading cell a scope, every id is there once", async (_, path) => {
+    const { page, close } = await open(path);
+    expect(await page.locator("table:not(:has(caption))").count()).toBe(0);
+    expect(await page.locator("th:not([scope])").count()).toBe(0);
+    const ids = await page.locator("[id]").evaluateAll((all) => all.map((element) => element.id));
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+    await close();
+  });
+
+  it.each(kinds)("%s: nothing is wider than a window of 320 px", async (_, path) => {
+    const { page, close } = await open(path, { viewport: { width: 320, height: 700 } });
+    expect(await page.evaluate(() => document.scrollingElement?.scrollWidth)).toBe(320);
+    await close();
+  });
+
+  describe.each(["light", "dark"] as const)("%s", (colorScheme) => {
+    it.each(kinds)("%s: axe finds nothing to object to", async (_, path) => {
+      const { page, close } = await open(path, { colorScheme });
+      await page.evaluate(axeSource);
+      const violations = await page.evaluate(`axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] })
+        .then(({ violations }) => violations.map((v) => v.id + ": " + v.nodes.slice(0, 3).map((n) => n.html + " " + n.failureSummary).join(" | ")))`);
+      expect(violations).toEqual([]);
+      await close();
+    });
+  });
+
+  it("shows the whole comparison, and no dead controls, with scripts off", async () => {
+    const { page, close } = await open("/", { javaScriptEnabled: false });
+    expect(await page.locator(".comparison tbody tr").count()).toBe(fixture.index.rows.length);
+    expect(await page.locator(".comparison tbody td").first().isVisible()).toBe(true);
+    expect(await page.locator("th button").count()).toBe(0);
+    expect(await page.locator(".search").isVisible()).toBe(false);
+    await close();
+  });
+
+  it("shows the profile of voltage and current with scripts off", async () => {
+    const { page, close } = await open("/tests/lantern-first/", { javaScriptEnabled: false });
+    expect(await page.locator('[role="img"] .drawing svg').count()).toBe(2);
+    await close();
+  });
+
+  it("sorts by click, absent values last both ways, and says so", async () => {
+    const { page, close } = await open("/");
+    const heading = page.locator("th", { hasText: "Hours to target" });
+    await heading.locator("button").click();
+    expect(await heading.getAttribute("aria-sort")).toBe("ascending");
+    expect(await columnOf(page, "Hours to target")).toEqual(["61", "70", ""]);
+    await heading.locator("button").click();
+    expect(await heading.getAttribute("aria-sort")).toBe("descending");
+    expect(await columnOf(page, "Hours to target")).toEqual(["70", "61", ""]);
+    expect(await page.locator('[role="status"]', { hasText: "Sorted by" }).textContent()).toBe(
+      "Sorted by Hours to target, descending. 1 row cannot be told apart from the row above.",
+    );
+    expect(await page.locator("td.tie").count()).toBe(1);
+    await close();
+  });
+
+  it("sorts by keyboard, one column at a time", async () => {
+    const { page, close } = await open("/");
+    await page.locator("th", { hasText: "Hours to target" }).locator("button").click();
+    await page.locator("th", { hasText: "Price" }).locator("button").focus();
+    await page.keyboard.press("Enter");
+    expect(await columnOf(page, "Price")).toEqual(["19.5", "49.9", ""]);
+    expect(await page.locator("th[aria-sort]").count()).toBe(1);
+    await close();
+  });
+
+  it("finds a reviewer's word, and leads to its page from any depth", async () => {
+    const { page, complaints, close } = await open("/tests/lantern-first/");
+    await page.locator("#search-words").fill("kettle");
+    const first = page.locator("[data-search-results] a").first();
+    await first.waitFor();
+    await first.click();
+    expect(await page.locator("main").textContent()).toContain("kettle");
+    await page.locator("#search-words").fill("zeppelin");
+    await page.locator("[data-search-status]", { hasText: "Nothing found" }).waitFor({ timeout: 5000 });
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("closes the list of results by Escape", async () => {
+    const { page, close } = await open("/");
+    await page.locator("#search-words").fill("kettle");
+    await page.locator("[data-search-results] a").first().waitFor();
+    await page.keyboard.press("Escape");
+    expect(await page.locator("[data-search-results]").isVisible()).toBe(false);
+    await close();
+  });
+
+  it("works in a sub-folder of a server", async () => {
+    const parent = await serve(join(siteDir, ".."));
+    const { page, complaints, close } = await visit(browser, parent.origin, `/${siteDir.split("/").at(-1)}/chargers/lantern-eight/`);
+    await page.getByRole("link", { name: "Method", exact: true }).click();
+    expect(await page.locator("h1").textContent()).toBe("Method");
+    await page.locator("#search-words").fill("kettle");
+    await page.locator("[data-search-results] a").first().click();
+    expect(await page.locator("main").textContent()).toContain("kettle");
+    expect(complaints).toEqual([]);
+    await close();
+    await parent.close();
+  });
+
+  it("opens straight from a folder, styles and sorting included", async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await page.goto(`file://${siteDir}/index.html`);
+    expect(await page.locator("th button").count()).toBeGreaterThan(3);
+    await page.getByRole("link", { name: "Lantern Eight" }).first().click();
+    expect(await page.locator("h1").textContent()).toBe("Lantern Eight");
+    await context.close();
+  });
+
+  it("moves focus past the header by the first Tab", async () => {
+    const { page, close } = await open("/");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("content");
+    await close();
+  });
+});
+
+async function visit(browser: Browser, origin: string, path: string, options?: Parameters<Browser["newContext"]>[0]): Promise<Visit> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("request", (request) => !request.url().startsWith(`${origin}/`) && complaints.push(`foreign request: ${request.url()}`));
+  await page.goto(origin + path);
+  return { page, complaints, close: () => context.close() };
+}
+
+/** The sorting values of a column, row by row. */
+async function columnOf(page: Page, name: string): Promise<(string | undefined)[]> {
+  const column = await page
+    .locator("th", { hasText: name })
+    .first()
+    .evaluate((cell) => (cell as HTMLTableCellElement).cellIndex);
+  return page
+    .locator(".comparison tbody tr")
+    .evaluateAll((rows, index) => rows.map((row) => (row as HTMLTableRowElement).cells[index]?.dataset.value), column);
+}
