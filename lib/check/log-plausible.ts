@@ -7,6 +7,8 @@ import { median } from "../signal/order-statistics.ts";
 const cellRangeV = { low: 1, high: 3.2 };
 /** No charger of this trade gives more than a few times the capacity. */
 const highestCurrentShareOfC = 5;
+/** A charger that has switched off may draw a little from the battery; more than this share of the capacity is a sign turned round. */
+const drainShareOfC = 0.02;
 
 /**
  * A log's values are those of this battery: voltage per cell possible, current not absurd, a clock that fits the connection.
@@ -48,8 +50,9 @@ export function checkLogPlausible(
       "check the unit of current in the recorder's dialect: a file in mA needs unit: mA",
     );
   if (samples.hasCurrent && currentsA.length > 0) {
-    const net = samples.currentsA.reduce((sum, value) => (Number.isNaN(value) ? sum : sum + value), 0);
-    if (net < 0 && middleA > 0)
+    const sumA = samples.currentsA.reduce((sum, value) => (Number.isNaN(value) ? sum : sum + value), 0);
+    const spanH = ((samples.elapsedS.at(-1) ?? 0) - (samples.elapsedS[0] ?? 0)) / 3600;
+    if ((sumA / currentsA.length) * spanH < -drainShareOfC * battery.capacityAh)
       tell(
         "log-sign",
         "doubt",

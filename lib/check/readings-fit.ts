@@ -20,11 +20,23 @@ export function checkReadingsFit(readings: readonly Reading[], file: string, tes
       };
       const number = column.startsWith("density_") ? Number(column.slice("density_".length)) : undefined;
       if (number !== undefined && sealed)
-        tell("error", "reading-sealed", `${column} ${cell.text}`, `no density: the battery is ${battery.construction}, which is sealed`, "correct the battery's construction, or move the reading into note");
+        tell(
+          "error",
+          "reading-sealed",
+          `${column} ${cell.text}`,
+          `no density: the battery is ${battery.construction}, which is sealed`,
+          "correct the battery's construction, or move the reading into note",
+        );
       else if (number !== undefined && number > battery.cells)
         tell("error", "reading-cell", column, `cells 1 to ${battery.cells} of this battery`, "correct the column, or the battery's cells");
       if ((column === "rest_V" || column === "terminal_V") && (cell.value / battery.cells < 1.5 || cell.value / battery.cells > 3))
-        tell("doubt", "reading-voltage", `${column} ${cell.text}`, `1.5 to 3 V a cell, ${1.5 * battery.cells} to ${3 * battery.cells} V for this battery`, "check the reading, and the battery's cells");
+        tell(
+          "doubt",
+          "reading-voltage",
+          `${column} ${cell.text}`,
+          `1.5 to 3 V a cell, ${1.5 * battery.cells} to ${3 * battery.cells} V for this battery`,
+          "check the reading, and the battery's cells",
+        );
       const role = readingColumns[column].instrument;
       if (role !== undefined && test.instruments[role] === undefined && !missingRoles.has(role)) {
         missingRoles.add(role);

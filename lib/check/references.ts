@@ -26,11 +26,18 @@ export function checkReferences(workspace: Workspace, folder: TestFolder): Probl
   const modes = workspace.chargers.get(value.charger)?.value.modes.map((mode) => mode.id);
   if (modes !== undefined) check("mode", value.mode, modes, ["mode"], `the modes of data/chargers/${value.charger}.yaml`);
   const instruments = [...workspace.instruments.keys()];
-  for (const [role, id] of Object.entries(value.instruments)) if (id !== undefined) check("instrument", id, instruments, ["instruments", role], "data/instruments/*.yaml");
+  for (const [role, id] of Object.entries(value.instruments))
+    if (id !== undefined) check("instrument", id, instruments, ["instruments", role], "data/instruments/*.yaml");
   value.connections.forEach((connection, index) => {
     connection.recordings.forEach((entry, place) => {
       if (typeof entry !== "string" && entry.recorder !== undefined)
-        check("instrument", entry.recorder, instruments, ["connections", index, "recordings", place, "recorder"], "data/instruments/*.yaml");
+        check(
+          "instrument",
+          entry.recorder,
+          instruments,
+          ["connections", index, "recordings", place, "recorder"],
+          "data/instruments/*.yaml",
+        );
     });
   });
   return problems;

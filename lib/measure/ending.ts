@@ -9,6 +9,8 @@ export type EndingFacts = {
   readonly offMs: number | undefined;
   /** What a person saw end the connection. */
   readonly seen: "charger" | "person" | "mains" | undefined;
+  /** What a person saw end this very recording. */
+  readonly seenRecording: Exclude<Ender, "unknown"> | undefined;
   /** A reading after the recording, in the same connection, found current flowing (A) or the charger connected. */
   readonly laterCurrentA: number | undefined;
   readonly laterConnected: boolean;
@@ -43,37 +45,60 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
     .reverse()
     .find((stage) => stage.kind !== "rest" && stage.kind !== "interrupted");
   const recordingEndMs = recording.startMs === undefined ? undefined : recording.startMs + trace.spanS * 1000;
-  const offAtEnd =
-    recordingEndMs !== undefined &&
-    facts.offMs !== undefined &&
-    Math.abs(facts.offMs - recordingEndMs) <= Math.max(600_000, 5000 * trace.intervalS);
+  const slackMs = Math.max(600_000, 5000 * trace.intervalS);
+  const offAtEnd = recordingEndMs !== undefined && facts.offMs !== undefined && Math.abs(facts.offMs - recordingEndMs) <= slackMs;
+  const idleStartMs = recording.startMs === undefined ? undefined : recording.startMs + last.startS * 1000;
+  const offAtIdle = idleStartMs !== undefined && facts.offMs !== undefined && Math.abs(facts.offMs - idleStartMs) <= slackMs;
+  const later = laterEvidence(facts);
+  if (facts.seenRecording !== undefined) {
+    why.push(`the test record says that ${seenWords[facts.seenRecording]} ended this recording`);
+    return { by: facts.seenRecording, words: seenWords[facts.seenRecording], why, wouldSettle: null };
+  }
 
   if (isIdle && before !== undefined) {
     const beforeA = before.currentEndA ?? 0;
     why.push(`the current fell from ${beforeA.toFixed(2)} A to none inside the recording (line ${last.lines[0]})`);
     if (last.voltageStartV !== null && last.voltageEndV !== null && last.voltageEndV < last.voltageStartV)
       why.push(`the battery then relaxed from ${last.voltageStartV.toFixed(2)} to ${last.voltageEndV.toFixed(2)} V`);
-    if (facts.seen === "mains" || facts.seen === "person") {
-      why.push(`the test record says that ${facts.seen === "mains" ? "the mains failed" : "a person disconnected it"}`);
-      return { by: facts.seen, words: facts.seen === "mains" ? "the mains" : "a person", why, wouldSettle: null };
+    if (facts.seen === "mains" || (offAtIdle && facts.seen !== "charger")) {
+      const by = facts.seen === "mains" ? "mains" : "person";
+      why.push(by === "mains" ? "the test record says that the mains failed" : "the clamps came off at that time");
+      return { by, words: seenWords[by], why, wouldSettle: null };
     }
+    const highestA = Math.max(...stages.map((stage) => stage.currentStartA ?? 0));
     const wasFinishing =
-      before.kind === "constant-voltage" || before.kind === "float" || before.kind === "pulses" || before.kind === "drooping";
+      (before.kind === "constant-voltage" || before.kind === "float" || before.kind === "pulses" || before.kind === "drooping") &&
+      (before.kind === "pulses" ||
+        before.kind === "drooping" ||
+        beforeA < Math.max(finishedShare * highestA, finishedShareOfC * recording.capacityAh));
     const restS = last.endS - last.startS;
+    if (facts.laterCurrentA !== undefined && facts.laterCurrentA > 0 && later !== undefined) {
+      why.push(`${later}, so the charger had only paused`);
+      if (rule !== undefined) why.push(rule);
+      return { by: "recorder", words: "the recorder, in a pause of the charger", why, wouldSettle: null };
+    }
     if (wasFinishing && restS >= Math.max(120, 3 * trace.intervalS)) {
-      why.push(`before that the charger was ${before.kind === "drooping" ? "near the end of a falling current" : "holding its voltage"}`);
+      why.push(
+        before.kind === "drooping"
+          ? "before that it was near the end of a falling current"
+          : "before that it was holding its voltage, with little current left",
+      );
       return { by: "charger", words: "the charger", why, wouldSettle: null };
     }
     why.push(
       wasFinishing
         ? "too little of the rest was recorded to see the battery relax"
-        : `it fell out of ${labelOf(before)}, where no charger ends by design`,
+        : `it fell out of ${labelOf(before)} with ${beforeA.toFixed(2)} A flowing, where no charger ends by design`,
     );
+    if (rule !== undefined) why.push(rule);
     return {
-      by: "unknown",
-      words: "not known: current stopped, but not as a charger stops",
+      by: rule === undefined ? "unknown" : "recorder",
+      words:
+        rule === undefined
+          ? "not known: current stopped, but not as a charger stops"
+          : "the recorder; whether the charger had ended or only paused was not seen",
       why,
-      wouldSettle: "a note of whether mains or clamps were taken off at that time",
+      wouldSettle: "a note of whether mains or clamps were taken off at that time, or a clamp-meter reading later",
     };
   }
 
@@ -81,20 +106,18 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
     `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
   );
   if (facts.seen === "charger") why.push("the test record says that the charger ended, but the recording does not show it");
-  const later = laterEvidence(facts);
   if (later !== undefined) why.push(later);
   if (rule !== undefined) why.push(rule);
   if (facts.followed) why.push("another recording of the same connection follows");
-  if (offAtEnd && rule === undefined && later === undefined) {
-    why.push("the clamps came off at that time");
-    const by: Ender = facts.seen === "mains" ? "mains" : "person";
-    return { by, words: by === "mains" ? "the mains" : "a person", why, wouldSettle: null };
-  }
-  const offLater =
-    recordingEndMs !== undefined && facts.offMs !== undefined && facts.offMs - recordingEndMs > Math.max(600_000, 5000 * trace.intervalS);
+  const offLater = recordingEndMs !== undefined && facts.offMs !== undefined && facts.offMs - recordingEndMs > slackMs;
   if (offLater)
     why.push(`the charger stayed connected for ${((facts.offMs - recordingEndMs) / 3_600_000).toFixed(1)} h after the last row`);
-  if (rule !== undefined || later !== undefined || facts.followed || offLater)
+  if (rule === undefined && later === undefined && offAtEnd) {
+    why.push("the clamps came off at that time");
+    const by: Ender = facts.seen === "mains" ? "mains" : "person";
+    return { by, words: seenWords[by], why, wouldSettle: null };
+  }
+  if (rule !== undefined || facts.followed || (facts.laterCurrentA ?? 0) > 0)
     return {
       by: "recorder",
       words: "the recorder; the charger had not ended by then",
@@ -103,11 +126,23 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
     };
   return {
     by: "unknown",
-    words: "not known; the charger had not ended by then",
+    words: "not known (the recorder, the mains or a person); the charger had not ended by then",
     why,
     wouldSettle: "the time at which the clamps came off, and the rule by which the recorder stops",
   };
 }
+
+/** A current at the end of a stage below this share of the highest is that of a charge that has finished. */
+const finishedShare = 0.2;
+/** … or below C/50, about the end current of a starter battery at its limit (common practice). */
+const finishedShareOfC = 0.02;
+
+const seenWords: Readonly<Record<Exclude<Ender, "unknown">, string>> = {
+  charger: "the charger",
+  recorder: "the recorder",
+  person: "a person",
+  mains: "the mains",
+};
 
 function laterEvidence(facts: EndingFacts): string | undefined {
   if (facts.laterCurrentA !== undefined && facts.laterCurrentA > 0)
@@ -120,13 +155,13 @@ function labelOf(stage: Stage): string {
 }
 
 /** Says how the recorder's stop rule fits the recording's tail; undefined where it does not, or there is none. */
-function fittingRule({ trace }: MeasuredRecording, rule: StopRule | undefined): string | undefined {
+function fittingRule({ trace, counts }: MeasuredRecording, rule: StopRule | undefined): string | undefined {
   if (rule === undefined) return undefined;
   const count = trace.elapsedS.length;
   if (rule.afterH !== undefined && Math.abs(trace.spanS / 3600 - rule.afterH) <= Math.max(0.01 * rule.afterH, (2 * trace.intervalS) / 3600))
     return `the recording is ${(trace.spanS / 3600).toFixed(1)} h long, and the recorder stops after ${rule.afterH} h ("${rule.words}")`;
-  if (rule.afterRows !== undefined && Math.abs(count - rule.afterRows) <= Math.max(2, 0.001 * rule.afterRows))
-    return `the recording has ${count} rows, and the recorder stops after ${rule.afterRows} ("${rule.words}")`;
+  if (rule.afterRows !== undefined && Math.abs(counts.samples - rule.afterRows) <= Math.max(2, 0.001 * rule.afterRows))
+    return `the recording has ${counts.samples} rows, and the recorder stops after ${rule.afterRows} ("${rule.words}")`;
   if (rule.belowCurrentA !== undefined) {
     const forS = rule.forS ?? 0;
     const endS = trace.elapsedS[count - 1] as number;

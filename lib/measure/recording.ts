@@ -21,6 +21,8 @@ export type RecordingFacts = {
   readonly connection: string;
   readonly recorderId: string | undefined;
   readonly recorder: Instrument | undefined;
+  /** The battery's capacity, Ah. */
+  readonly capacityAh: number;
 };
 
 export type Ending = { readonly by: Ender; readonly words: string; readonly why: readonly string[]; readonly wouldSettle: string | null };
@@ -41,7 +43,7 @@ export function measureRecording(facts: RecordingFacts, log: Log): MeasuredRecor
   const trace = makeTrace(log.samples, facts.recorder?.longestIntervalS);
   const accuracyA = facts.recorder?.measures?.current;
   const zeroA = accuracyA === undefined ? 0 : Math.sqrt(3) * standardUncertaintyOf(accuracyA, 0);
-  const stages = measureStages(trace, findStages(trace, zeroA));
+  const stages = measureStages(trace, findStages(trace, { zeroA, capacityAh: facts.capacityAh }));
   return {
     ...facts,
     counts: log.counts,

@@ -138,11 +138,17 @@ function endingFacts(
   const withCurrent = later.map((reading) => reading.values.clamp_A?.value).find((currentA) => currentA !== undefined && currentA > 0);
   return {
     offMs,
+    seenRecording: recordedEnding(connection.record, recording.file),
     seen: isLast ? connection.record.endedBy : undefined,
     laterCurrentA: withCurrent,
     laterConnected: later.some((reading) => reading.charger === "connected"),
     followed: !isLast,
   };
+}
+
+function recordedEnding(record: Connection, file: string): EndingFacts["seenRecording"] {
+  const entry = record.recordings.find((listed) => typeof listed !== "string" && file.endsWith(`/${listed.file}`));
+  return typeof entry === "string" ? undefined : entry?.endedBy;
 }
 
 function endingWithoutRecording(record: Connection): Ending {

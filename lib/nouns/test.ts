@@ -30,6 +30,10 @@ export const connection = z
             file: logName,
             recorder: slug.optional().describe("Where this log comes from another recorder than the test's"),
             startedAt: isoInstant.optional().describe("For a log that counts from its start"),
+            endedBy: z
+              .enum(["charger", "recorder", "person", "mains"])
+              .optional()
+              .describe("Only where a person saw what ended this recording; else it is judged from the log"),
             badRows: z
               .array(z.strictObject({ from: z.int().positive(), to: z.int().positive(), why: z.string() }))
               .optional()

@@ -61,11 +61,20 @@ async function readReadings(folder: TestFolder, zone: string): Promise<{ value: 
     try {
       return await parseSheetReadings(file.absolutePath, file.path, zone);
     } catch {
-      return { value: [], problems: [unreadable(file.path, "bytes that are no spreadsheet", "an .xlsx workbook", "save it again as .xlsx, or as readings.csv")] };
+      return {
+        value: [],
+        problems: [
+          unreadable(file.path, "bytes that are no spreadsheet", "an .xlsx workbook", "save it again as .xlsx, or as readings.csv"),
+        ],
+      };
     }
   }
   const text = await readText(file);
-  if (text === undefined) return { value: [], problems: [unreadable(file.path, "bytes that are not UTF-8", "text saved as UTF-8", "save the file again as UTF-8")] };
+  if (text === undefined)
+    return {
+      value: [],
+      problems: [unreadable(file.path, "bytes that are not UTF-8", "text saved as UTF-8", "save the file again as UTF-8")],
+    };
   return parseReadings(text, file.path, zone);
 }
 

@@ -121,7 +121,13 @@ async function readUtf8(file: InputFile, problems: Problem[]): Promise<string | 
 
 type Load = <S extends z.ZodType>(file: InputFile, schema: S, key: string) => Promise<PlacedRecord<z.output<S>> | undefined>;
 
-async function readTestFolder(files: readonly InputFile[], recordFile: InputFile, id: string, load: Load, problems: Problem[]): Promise<TestFolder> {
+async function readTestFolder(
+  files: readonly InputFile[],
+  recordFile: InputFile,
+  id: string,
+  load: Load,
+  problems: Problem[],
+): Promise<TestFolder> {
   const folder = `data/tests/${id}`;
   const inside = files.filter((file) => file.path.startsWith(`${folder}/`));
   const readings = inside.filter((file) => /^readings\.(csv|xlsx)$/.test(file.path.slice(folder.length + 1)));
@@ -136,7 +142,14 @@ async function readTestFolder(files: readonly InputFile[], recordFile: InputFile
       mend: "keep the one that holds the visits and move the other out of the workspace",
       test: id,
     });
-  return { id, folder, recordFile, record, readingsFile: readings[0], logs: inside.filter((file) => file.path.startsWith(`${folder}/logs/`)) };
+  return {
+    id,
+    folder,
+    recordFile,
+    record,
+    readingsFile: readings[0],
+    logs: inside.filter((file) => file.path.startsWith(`${folder}/logs/`)),
+  };
 }
 
 function badName(file: InputFile, name: string): Problem {
@@ -183,7 +196,8 @@ function strayFile(file: InputFile, files: readonly InputFile[]): Problem[] {
       level: "doubt",
       place: { file: file.path },
       found: "a file that nothing reads",
-      expected: "records in data/chargers, data/batteries, data/instruments and data/tests/<test>; words in content/*.md and content/reviews/*.md",
+      expected:
+        "records in data/chargers, data/batteries, data/instruments and data/tests/<test>; words in content/*.md and content/reviews/*.md",
       mend: "move it to where it belongs, or out of the workspace",
     },
   ];

@@ -12,36 +12,73 @@ export type Bins = {
 };
 
 /**
- * Brings two channels to at most `most` bins of equal width in time, by means; bins without a sample are left out.
+ * Brings two channels to bins of equal width in time, by means.
  *
- * @param times  rising; @param first, second same length; no NaN
+ * A recorder that writes only when something moves leaves long pauses. Where a pause within a stretch is longer than a bin and its two
+ * rows are much alike, the bins in it are filled by the straight line between them, so that a quiet hour weighs as an hour and not as
+ * one row. Where they are not alike nobody knows when the change came, and nothing is filled in; nor are breaks between stretches.
+ *
+ * @param times     rising; @param first, second same length; no NaN
+ * @param stretches half-open ranges of samples without a gap, in order
+ * @param alike     how far two rows may be apart, in each channel, to be much alike
  */
-export function binned(times: Float64Array, first: Float64Array, second: Float64Array, from: number, to: number, width: number): Bins {
+export function binned(
+  times: Float64Array,
+  first: Float64Array,
+  second: Float64Array,
+  stretches: readonly (readonly [number, number])[],
+  width: number,
+  alike: readonly [number, number],
+): Bins {
   const t: number[] = [];
   const a: number[] = [];
   const b: number[] = [];
   const starts: number[] = [];
-  const origin = times[from] ?? 0;
-  let i = from;
-  while (i < to) {
-    const bin = Math.floor(((times[i] as number) - origin) / width);
-    const start = i;
-    let sumT = 0;
-    let sumA = 0;
-    let sumB = 0;
-    while (i < to && Math.floor(((times[i] as number) - origin) / width) === bin) {
-      sumT += times[i] as number;
-      sumA += first[i] as number;
-      sumB += second[i] as number;
-      i++;
-    }
-    const count = i - start;
-    t.push(sumT / count);
-    a.push(sumA / count);
-    b.push(sumB / count);
+  const push = (time: number, one: number, other: number, start: number): void => {
+    t.push(time);
+    a.push(one);
+    b.push(other);
     starts.push(start);
+  };
+  for (const [from, to] of stretches) {
+    const origin = times[from] ?? 0;
+    const binOf = (i: number): number => Math.floor(((times[i] as number) - origin) / width);
+    let i = from;
+    while (i < to) {
+      const bin = binOf(i);
+      const start = i;
+      let sumT = 0;
+      let sumA = 0;
+      let sumB = 0;
+      while (i < to && binOf(i) === bin) {
+        sumT += times[i] as number;
+        sumA += first[i] as number;
+        sumB += second[i] as number;
+        i++;
+      }
+      const count = i - start;
+      push(sumT / count, sumA / count, sumB / count, start);
+      if (i >= to) break;
+      const left = i - 1;
+      const areAlike =
+        Math.abs((first[i] as number) - (first[left] as number)) <= alike[0] &&
+        Math.abs((second[i] as number) - (second[left] as number)) <= alike[1];
+      if (!areAlike) continue;
+      const stepT = (times[i] as number) - (times[left] as number);
+      for (let missing = bin + 1; missing < binOf(i); missing++) {
+        const time = origin + (missing + 0.5) * width;
+        const share = (time - (times[left] as number)) / stepT;
+        if (share <= 0 || share >= 1) continue;
+        push(
+          time,
+          (first[left] as number) + share * ((first[i] as number) - (first[left] as number)),
+          (second[left] as number) + share * ((second[i] as number) - (second[left] as number)),
+          i,
+        );
+      }
+    }
   }
-  starts.push(to);
+  starts.push(stretches.at(-1)?.[1] ?? 0);
   return {
     times: Float64Array.from(t),
     first: Float64Array.from(a),

@@ -80,6 +80,8 @@ export function figureText(figure: Showable): FigureText {
   const write = (number: number) => formatNumber(number, decimals);
   const below = write(value - low);
   const above = write(high - value);
+  // An interval finer than the cent says that the amount is good to the cent.
+  if (isCurrency(unit) && Number(below) === 0 && Number(above) === 0) return { value: withUnit(write(value), unit), interval: null };
   if (below === above) return { value: withUnit(`${write(value)} ± ${above}`, unit), interval: null };
   return { value: withUnit(write(value), unit), interval: `${write(low)} to ${write(high)}` };
 }

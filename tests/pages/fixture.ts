@@ -267,7 +267,7 @@ const stage = (parts: Partial<Stage> & Pick<Stage, "kind" | "startS" | "endS" | 
 });
 
 /** An invented profile: constant current for five hours, then a taper with a gap, in quarter hours. */
-function invertedProfile(hours: number): RecordingResult["profile"] {
+function inventedProfile(hours: number): RecordingResult["profile"] {
   const elapsedH = Array.from({ length: hours * 12 + 1 }, (_, index) => index / 12);
   const inGap = (hour: number) => hour > 9.2 && hour < 10.1;
   return {
@@ -276,7 +276,7 @@ function invertedProfile(hours: number): RecordingResult["profile"] {
     currentA: elapsedH.map((hour) =>
       inGap(hour) ? null : Number((hour < 5.2 ? 5.92 : 0.6 + 5.3 * Math.exp(-(hour - 5.2) / 2.4)).toFixed(3)),
     ),
-    thinned: "Drawn from 164 of 2417 samples, the highest and lowest of each stretch kept.",
+    thinned: "lowest and highest sample of each of 82 equal stretches; no averages",
   };
 }
 
@@ -345,13 +345,13 @@ function recording(parts: Partial<RecordingResult> & Pick<RecordingResult, "id" 
     characteristic: { letters: "IU", words: "Constant current, then constant voltage.", complete: false },
     ending: {
       by: "recorder",
-      words: "The last rows still show 0.8 A; the recorder's own rule to stop after ten minutes below 1 A fits.",
+      words: "the recorder; the charger had not ended by then",
       why: ["0.8 A at the last row", "below 1 A for 10 min 4 s before it"],
       wouldSettle: "A clamp-meter reading after the recorder stopped.",
     },
     gaps: [{ startS: 33120, endS: 36360, lines: [2100, 2101] }],
     limits: [{ startS: 0, endS: 18720, by: "charger" }],
-    profile: invertedProfile(13),
+    profile: inventedProfile(13),
     doubts: [
       {
         id: "gap-in-log",
@@ -475,7 +475,7 @@ const lanternTest: TestResult = {
       doubts: [],
       profile: { elapsedH: [], voltageV: [], currentA: [], thinned: "Nothing to draw." },
       characteristic: { letters: null, words: "Too few samples to tell.", complete: false },
-      ending: { by: "unknown", words: "The log breaks off after one row.", why: [], wouldSettle: null },
+      ending: { by: "unknown", words: "not known: the log breaks off after one row", why: [], wouldSettle: null },
     }),
   ],
   readings: [
@@ -534,7 +534,7 @@ const pebbleTest: TestResult = {
       characteristic: { letters: "IUoU", words: "Constant current, constant voltage, float.", complete: true },
       ending: {
         by: "charger",
-        words: "The current fell to nothing inside the recording and the battery relaxed.",
+        words: "the charger",
         why: [],
         wouldSettle: null,
       },

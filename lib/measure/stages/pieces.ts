@@ -39,6 +39,9 @@ const stillShareV = 0.0015;
 const stillShareA = 0.01;
 /** A held voltage may drift by this share, as where the drop on the leads shrinks with the current; more is not held. */
 const heldShareV = 0.015;
+/** A soft limit lets the voltage creep further, but then the current falls by far more than any unregulated charger's. */
+const softlyHeldAbove = 40;
+const softlyHeldShareV = 0.04;
 /** A current under this share of the top that stands still while the voltage moves is a battery resting, read with an offset. */
 const offsetShareA = 0.02;
 
@@ -74,7 +77,9 @@ export function regimeOf(ends: Ends, scales: Scales): Regime {
   const elasticity = elasticityOf(ends);
   if (Number.isNaN(elasticity)) return endA < startA ? "U" : "I";
   if (elasticity < currentHeldBelow) return "I";
-  if (elasticity > voltageHeldAbove && Math.abs(endV - startV) < heldShareV * meanV) return "U";
+  const driftShare = Math.abs(endV - startV) / meanV;
+  if ((elasticity > voltageHeldAbove && driftShare < heldShareV) || (elasticity > softlyHeldAbove && driftShare < softlyHeldShareV))
+    return "U";
   const rises = endV > startV;
   if (rises && endA < startA) return "W";
   // Current and voltage climbing together is a charger coming up; falling together, one letting go of its limit.

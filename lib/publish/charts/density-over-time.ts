@@ -69,7 +69,7 @@ export function densitySpec(test: TestResult): TopLevelSpec | undefined {
       { data: { values: target }, mark: { type: "rule", color: colour.ink, strokeDash: [6, 4], strokeWidth: 1.5 }, encoding: { y } },
       {
         data: { values: target },
-        mark: { type: "text", align: "left", baseline: "bottom", dx: 6, dy: -4, color: colour.ink, fontSize: 13 },
+        mark: { type: "text", align: "left", baseline: "top", dx: 6, dy: 5, color: colour.ink, fontSize: 13 },
         encoding: { x: { value: 0 }, y, text: { field: "label", type: "nominal" } },
       },
       {

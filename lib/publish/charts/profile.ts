@@ -78,7 +78,7 @@ export function profileSpec(recording: RecordingResult): TopLevelSpec | undefine
       },
       {
         data: { values: samples },
-        mark: { type: "line", color: colour[field], strokeWidth: 1.8, ...(field === "current" ? { strokeDash: [7, 2.5] } : {}) },
+        mark: { type: "line", color: colour[field], strokeWidth: 1.8 },
         encoding: {
           x: x("hour", options.last),
           y: {
@@ -101,7 +101,7 @@ export function profileSpec(recording: RecordingResult): TopLevelSpec | undefine
     vconcat: [
       ...(bands.length === 0 ? [] : [stageRibbon]),
       ...(hasVoltage ? [panel("voltage", "Voltage, V", { height: 170, last: !hasCurrent, zero: false })] : []),
-      ...(hasCurrent ? [panel("current", "Current, A (dashed)", { height: 130, last: true, zero: true })] : []),
+      ...(hasCurrent ? [panel("current", "Current, A", { height: 130, last: true, zero: true })] : []),
     ],
   } as TopLevelSpec;
 }
@@ -116,5 +116,5 @@ export function profileSentence(recording: RecordingResult): string {
     return `${index + 1} ${stageKinds[stage.kind].label.toLowerCase()} for ${length}`;
   });
   const gaps = recording.gaps.length === 0 ? "no gaps" : `${recording.gaps.length} ${recording.gaps.length === 1 ? "gap" : "gaps"}`;
-  return `Voltage and current over time in ${recording.id}. Stages: ${stages.join("; ") || "none found"}. ${gaps}. ${recording.ending.words}`;
+  return `Voltage and current over time in ${recording.id}. Stages: ${stages.join("; ") || "none found"}. ${gaps}. Recording ended by: ${recording.ending.words}.`;
 }

@@ -1,27 +1,26 @@
 /** The page of one charger, in the order in which a buyer asks. */
+
 import type { Finding } from "../../nouns/finding.ts";
-import { stageKinds } from "../../nouns/stage.ts";
 import { formatNumber, withUnit } from "../../units/format.ts";
-import type { ChargerCharts, DrawnProfile } from "../charts/index.ts";
+import type { ChargerCharts } from "../charts/index.ts";
 import { figureFinder } from "../figure-finder.ts";
-import { chargerPath, testPath } from "../links.ts";
+import { chargerPath } from "../links.ts";
 import type { ChargerResult } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { CautionBox } from "./caution-box.tsx";
-import { ChartFigure } from "./chart-figure.tsx";
-import { ClaimsTable } from "./claims-table.tsx";
+import { Corrections, MakerAnswer } from "./charger-disclosures.tsx";
+import { ModeSection, Stated } from "./charger-modes.tsx";
+import { CostByTest, Evidence, TestsTable } from "./charger-tests.tsx";
+import { ClaimsKey } from "./claims-table.tsx";
 import { Contents } from "./contents.tsx";
 import { renderPage } from "./document.tsx";
 import { downloadsOf } from "./evidence-list.tsx";
-import { EvidenceStripFigure, StripKey } from "./evidence-strip.tsx";
 import { Facts } from "./facts.tsx";
-import { FigureValue } from "./figure-value.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { type FindFigure, Findings } from "./findings.tsx";
 import { Mark } from "./mark.tsx";
 import { Prose } from "./markup.tsx";
-import { Link, siteContext, useSite } from "./site-context.tsx";
-import { Columns, Table } from "./table.tsx";
+import { Link, siteContext } from "./site-context.tsx";
 
 type Question = "delivers" | "long" | "costs" | "safe" | "battery" | "unseen";
 
@@ -77,14 +76,16 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         {charger.modes.map((mode) => (
           <ModeSection key={mode.id} mode={mode} find={find} />
         ))}
+        <ClaimsKey claims={charger.modes.flatMap((mode) => mode.claims)} />
         {list("delivers")}
         <h2 id="time">How long does it take?</h2>
         {list("long", "No test tells yet how long it takes.")}
         <TestsTable charger={charger} />
         <h2 id="cost">What does it cost?</h2>
         {list("costs")}
+        <CostByTest tests={charger.tests} />
         <FiguresTable caption="Figures of this charger" figures={charger.figures} find={downloadsOf(tests)} />
-        {charger.figures.length === 0 ? <p>No cost can be told from these tests.</p> : null}
+        {charger.figures.length === 0 ? <p>No price is stated.</p> : null}
         <h2 id="safe">Is it safe to leave on?</h2>
         {list("safe", "None of the tests tells what it does when left connected.")}
         <CautionBox sealed={sealed} />
@@ -133,72 +134,6 @@ function Answers({ findings, none, find, linkTo }: AnswerProps) {
   return none === undefined ? null : <p>{none}</p>;
 }
 
-function ModeSection({ mode, find }: { mode: ChargerResult["modes"][number]; find: FindFigure }) {
-  return (
-    <section>
-      <h3>Mode “{mode.name}”</h3>
-      {mode.characteristic === null ? null : (
-        <p>
-          {mode.characteristic.letters === null ? null : <span class="letters">{mode.characteristic.letters} </span>}
-          {mode.characteristic.words}
-          {mode.characteristic.complete ? "" : " No recording lasted until the charger was done, so the letters may go on."}
-        </p>
-      )}
-      {mode.tests.length === 0 ? <p>This mode has not been put to the test.</p> : null}
-      <ClaimsTable caption={`Claims of mode “${mode.name}”, judged over its tests`} claims={mode.claims} find={find} />
-    </section>
-  );
-}
-
-function TestsTable({ charger }: { charger: ChargerResult }) {
-  if (charger.tests.length === 0) return <p>It has not been tested yet.</p>;
-  const labels = new Map(charger.tests.flatMap((test) => test.keyFigures.map((figure) => [figure.id, figure.label] as const)));
-  return (
-    <Table caption="Tests of this charger">
-      <Columns names={["Test", "Mode", "Battery", "Target", ...labels.values()]} />
-      <tbody>
-        {charger.tests.map((test) => (
-          <tr key={test.id}>
-            <th scope="row">
-              <Link to={testPath(test.id)}>{test.title}</Link>
-            </th>
-            <td>{charger.modes.find((mode) => mode.id === test.mode)?.name ?? test.mode}</td>
-            <td>{test.battery}</td>
-            <td>{test.status}</td>
-            {[...labels.keys()].map((id) => {
-              const figure = test.keyFigures.find((candidate) => candidate.id === id);
-              return <td key={id}>{figure === undefined ? "not measured" : <FigureValue figure={figure} why />}</td>;
-            })}
-          </tr>
-        ))}
-      </tbody>
-    </Table>
-  );
-}
-
-function Stated({ modes }: { modes: ChargerResult["modes"] }) {
-  return (
-    <>
-      {modes.map((mode) => (
-        <section key={mode.id}>
-          <h3>What the maker states of “{mode.name}”</h3>
-          {mode.stated.length === 0 ? <p>Nothing is stated.</p> : null}
-          <dl class="facts">
-            {mode.stated.map((item) => (
-              <div key={item.label}>
-                <dt>{item.label}</dt>
-                <dd>
-                  {item.words} <span class="quiet">({item.from})</span>
-                </dd>
-              </div>
-            ))}
-          </dl>
-        </section>
-      ))}
-    </>
-  );
-}
-
 function NotSeen({ sentences }: { sentences: readonly string[] }) {
   if (sentences.length === 0) return <p>Nothing is missing that these tests set out to see.</p>;
   return (
@@ -221,75 +156,5 @@ function ReviewersWords({ prose }: { prose: ChargerResult["prose"] }) {
       </p>
       <Prose html={prose.html} language={prose.language} />
     </>
-  );
-}
-
-function Evidence({ charger, charts }: { charger: ChargerResult; charts: ChargerCharts }) {
-  if (charger.tests.length === 0) return <p>There is no evidence yet: no test has been made.</p>;
-  return (
-    <>
-      <StripKey id="evidence" />
-      {charger.tests.map((test) => (
-        <section key={test.id}>
-          <h3>
-            <Link to={testPath(test.id)}>{test.title}</Link>
-          </h3>
-          <EvidenceStripFigure timeline={test.timeline} id={`strip-${test.id}`} size="card" />
-          <ProfileOfTest drawn={charts.get(test.id)} />
-        </section>
-      ))}
-    </>
-  );
-}
-
-function ProfileOfTest({ drawn }: { drawn: DrawnProfile | undefined }) {
-  if (drawn === undefined) return null;
-  return (
-    <ChartFigure chart={drawn.chart} caption={`Charge profile, ${drawn.recording.id}`}>
-      The longest of the test's recordings. Numbers and shading are its stages:{" "}
-      {drawn.recording.stages.map((stage, index) => `${index + 1} ${stageKinds[stage.kind].label.toLowerCase()}`).join(", ")}.{" "}
-      {drawn.recording.ending.words}
-    </ChartFigure>
-  );
-}
-
-function MakerAnswer({ answer }: { answer: ChargerResult["makerAnswer"] }) {
-  if (answer === null) return <p>Whether the maker was told: not stated.</p>;
-  const told = `The maker was told of the results on ${answer.toldOn ?? "a day that is not stated"}`;
-  if (answer.answer === null) return <p>{told}; no answer is stated.</p>;
-  return (
-    <>
-      <p>
-        {told}, and answered on {answer.answeredOn ?? "a day that is not stated"}:
-      </p>
-      <blockquote>{answer.answer}</blockquote>
-    </>
-  );
-}
-
-function Corrections({ corrections }: { corrections: ChargerResult["corrections"] }) {
-  const { linkTo } = useSite();
-  if (corrections.length === 0) {
-    return (
-      <p>
-        No corrections so far. <a href={linkTo("corrections/")}>How corrections are made</a>
-      </p>
-    );
-  }
-  return (
-    <ul>
-      {corrections.map((correction) => (
-        <li key={`${correction.on} ${correction.what}`}>
-          <strong>
-            {correction.on}, {correction.kind}
-          </strong>
-          : {correction.what} {correction.why}{" "}
-          <span class="quiet">
-            {correction.changesVerdict ? "It changes the verdict." : "The verdict stands."}
-            {correction.noticedBy === null ? "" : ` Noticed by ${correction.noticedBy}.`}
-          </span>
-        </li>
-      ))}
-    </ul>
   );
 }

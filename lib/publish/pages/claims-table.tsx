@@ -1,9 +1,11 @@
 /** What the maker states against what was measured, claim by claim. */
+
 import type { JudgedClaim } from "../../nouns/finding.ts";
 import { formatFigure, formatInterval, formatProbability, formatStated } from "../../units/format.ts";
 import type { FindFigure } from "./findings.tsx";
 import { IntervalBar } from "./interval-bar.tsx";
 import { Absent, Mark } from "./mark.tsx";
+import { sentence } from "./sentence.ts";
 import { MethodLink, useSite } from "./site-context.tsx";
 import { Columns, Table } from "./table.tsx";
 
@@ -13,22 +15,25 @@ type Props = { readonly caption: string; readonly claims: readonly JudgedClaim[]
 export function ClaimsTable({ caption, claims, find }: Props) {
   if (claims.length === 0) return <p>Nothing was claimed for this mode that could be judged.</p>;
   return (
-    <>
-      <Table caption={caption} class="claims cards">
-        <Columns names={["Claim", "Claimed", "Measured", "Claim and measurement", "Outcome", "Why"]} />
-        <tbody>
-          {claims.map((claim) => (
-            <ClaimRow key={claim.id} claim={claim} find={find} />
-          ))}
-        </tbody>
-      </Table>
-      {claims.some((claim) => claim.claimed !== null) ? (
-        <p class="key">
-          In the drawings the band is what still counts as meeting the claim, the dashed rule is the claim itself, and the dot with its
-          whiskers is the measurement with its 95 % interval.
-        </p>
-      ) : null}
-    </>
+    <Table caption={caption} class="claims cards">
+      <Columns names={["Claim", "Claimed", "Measured", "Claim and measurement", "Outcome", "Why"]} />
+      <tbody>
+        {claims.map((claim) => (
+          <ClaimRow key={claim.id} claim={claim} find={find} />
+        ))}
+      </tbody>
+    </Table>
+  );
+}
+
+/** How to read the drawings of a page's claims; nothing where none of them is a number. */
+export function ClaimsKey({ claims }: { claims: readonly JudgedClaim[] }) {
+  if (!claims.some((claim) => claim.claimed !== null)) return null;
+  return (
+    <p class="key">
+      In the drawings the band is what still counts as meeting the claim, the dashed rule is the claim itself, and the dot with its whiskers
+      is the measurement with its 95 % interval.
+    </p>
   );
 }
 
@@ -59,18 +64,18 @@ function ClaimRow({ claim, find }: { claim: JudgedClaim; find: FindFigure }) {
         )}
       </td>
       <td class="words">
-        <p>{claim.why}</p>
+        <p>{sentence(claim.why)}</p>
         {claim.wouldSettle === null ? null : (
           <p class="settle">
-            <span class="label">What would settle it</span> {claim.wouldSettle}
+            <span class="label">What would settle it</span> {sentence(claim.wouldSettle)}
           </p>
         )}
         {claim.doubts.map((doubt) => (
           <p key={doubt} class="doubt">
-            {doubt}
+            {sentence(doubt)}
           </p>
         ))}
-        <p class="quiet">Rule: {claim.rule}</p>
+        <p class="quiet">Rule: {sentence(claim.rule)}</p>
       </td>
     </tr>
   );

@@ -6,11 +6,12 @@ import { chargerPath, testPath } from "../links.ts";
 import type { ComparisonRow, SiteIndex } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { renderPage } from "./document.tsx";
-import { EvidenceStrip, StripKey } from "./evidence-strip.tsx";
+import { EvidenceStrip } from "./evidence-strip.tsx";
 import { FigureValue } from "./figure-value.tsx";
 import { Absent, Mark } from "./mark.tsx";
 import { Link, siteContext } from "./site-context.tsx";
 import { SmallProfile } from "./small-profile.tsx";
+import { StripKey } from "./strip-figure.tsx";
 import { Table } from "./table.tsx";
 
 /** The figures a buyer compares by, in the order of the columns; any other figure of a row follows them. */
@@ -52,6 +53,8 @@ export function renderComparisonPage(results: ResultsFolder): string {
 function ComparisonTable({ results }: { results: ResultsFolder }) {
   const { rows } = results.index;
   const columns = figureColumns(rows);
+  const first = columns.filter((column) => firstFigures.includes(column.id));
+  const rest = columns.filter((column) => !firstFigures.includes(column.id));
   return (
     <>
       <Table caption="Tests, one row for each charger and mode" class="comparison cards" sortable>
@@ -62,19 +65,23 @@ function ComparisonTable({ results }: { results: ResultsFolder }) {
             </th>
             <th scope="col">Verdict, and what was seen</th>
             <th scope="col">Against its claims</th>
-            {columns.map((column) => (
-              <th key={column.id} scope="col" data-sort="number">
-                {column.label}
-              </th>
-            ))}
+            <FigureHeadings columns={first} />
             <th scope="col" data-sort="text">
               Charge profile
             </th>
+            <FigureHeadings columns={rest} />
           </tr>
         </thead>
         <tbody>
           {rows.map((row, index) => (
-            <Row key={row.test.id} row={row} columns={columns} results={results} again={rows[index - 1]?.charger.id === row.charger.id} />
+            <Row
+              key={row.test.id}
+              row={row}
+              first={first}
+              rest={rest}
+              results={results}
+              again={rows[index - 1]?.charger.id === row.charger.id}
+            />
           ))}
         </tbody>
       </Table>
@@ -94,15 +101,33 @@ function ComparisonTable({ results }: { results: ResultsFolder }) {
 
 type RowProps = {
   readonly row: ComparisonRow;
-  readonly columns: readonly Column[];
+  readonly first: readonly Column[];
+  readonly rest: readonly Column[];
   readonly results: ResultsFolder;
+  /** Whether the row above is of the same charger. */
   readonly again: boolean;
 };
 
-function Row({ row, columns, results, again }: RowProps) {
+function FigureHeadings({ columns }: { columns: readonly Column[] }) {
+  return (
+    <>
+      {columns.map((column) => (
+        <th key={column.id} scope="col" data-sort="number">
+          {column.label}
+        </th>
+      ))}
+    </>
+  );
+}
+
+function Row({ row, first, rest, results, again }: RowProps) {
   const find = figureFinder([results.test(row.test.id)], results.charger(row.charger.id));
   // A figure that neither page shows, which would be a slip in the results, still leads to the test.
   const targetOf = (figure: Figure | undefined) => (figure && find(`${figure.of}#${figure.id}`)) ?? testPath(row.test.id);
+  const cellOf = (column: Column) => {
+    const figure = row.figures.find((candidate) => candidate.id === column.id);
+    return <FigureCell key={column.id} label={column.label} figure={figure} target={targetOf(figure)} />;
+  };
   return (
     <tr class={again ? "again" : undefined}>
       <th scope="row" data-value={`${row.charger.name} ${row.mode.name}`}>
@@ -136,16 +161,14 @@ function Row({ row, columns, results, again }: RowProps) {
         </ul>
         {row.claims.length === 0 ? <Absent kind="nothing claimed" /> : null}
       </td>
-      {columns.map((column) => {
-        const figure = row.figures.find((candidate) => candidate.id === column.id);
-        return <FigureCell key={column.id} label={column.label} figure={figure} target={targetOf(figure)} />;
-      })}
+      {first.map(cellOf)}
       <td data-label="Charge profile" data-value={row.characteristic ?? ""}>
         {row.characteristic === null ? <Absent kind="cannot tell" /> : <span class="letters">{row.characteristic}</span>}
         {row.profile === null ? null : (
           <SmallProfile profile={row.profile} words={`Profile of voltage and current, ${row.charger.name}, ${row.mode.name}`} />
         )}
       </td>
+      {rest.map(cellOf)}
     </tr>
   );
 }

@@ -18,11 +18,21 @@ export function downloadsOf(tests: readonly TestResult[]): FindDownload {
 
 const baseName = (path: string) => path.split("/").at(-1) ?? path;
 
-function place({ lines, column }: Evidence): string {
-  if (lines === undefined) return "";
-  const [first, last] = lines;
-  const where = first === last ? `line ${first}` : `lines ${first}–${last}`;
-  return ` ${where}${column === undefined ? "" : `, column ${column}`}`;
+const linesText = ([first, last]: readonly [number, number]) => (first === last ? `line ${first}` : `lines ${first}–${last}`);
+
+/** The places in one file, in words: "lines 2–2418", or "line 2, columns 18, 24; line 4, column 18". Empty where the whole file is meant. */
+export function placesText(items: readonly Evidence[]): string {
+  const columnsByLines = new Map<string, number[]>();
+  for (const { lines, column } of items) {
+    if (lines === undefined) continue;
+    const name = linesText(lines);
+    columnsByLines.set(name, [...(columnsByLines.get(name) ?? []), ...(column === undefined ? [] : [column])]);
+  }
+  return [...columnsByLines]
+    .map(([lines, columns]) =>
+      columns.length === 0 ? lines : `${lines}, ${columns.length === 1 ? "column" : "columns"} ${columns.join(", ")}`,
+    )
+    .join("; ");
 }
 
 /** The start of a digest, long enough to tell files apart by eye; the whole one stands under Downloads. */
@@ -33,15 +43,17 @@ export function ShortHash({ sha256 }: { sha256: string }) {
 /** A figure's evidence, one file a line. */
 export function EvidenceList({ evidence, find }: { evidence: readonly Evidence[]; find: FindDownload }) {
   if (evidence.length === 0) return <span class="quiet">no file: see the method</span>;
+  const files = new Map<string, Evidence[]>();
+  for (const item of evidence) files.set(item.file, [...(files.get(item.file) ?? []), item]);
   return (
     <ul class="evidence">
-      {evidence.map((item) => {
-        const download = find(item.file);
-        const name = baseName(item.file);
+      {[...files].map(([file, items]) => {
+        const download = find(file);
+        const name = baseName(file);
         return (
-          <li key={`${item.file}${place(item)}`}>
-            {download === undefined ? name : <Link to={download}>{name}</Link>}
-            {place(item)} <ShortHash sha256={item.sha256} />
+          <li key={file}>
+            {download === undefined ? name : <Link to={download}>{name}</Link>} {placesText(items)}{" "}
+            <ShortHash sha256={items[0]?.sha256 ?? ""} />
           </li>
         );
       })}

@@ -1,9 +1,11 @@
 /** Figures with everything that an engineer needs to rebuild them. Each row can be linked to. */
+
 import type { ComponentChildren } from "preact";
 import type { Figure } from "../../nouns/figure.ts";
 import { figureAnchor } from "../links.ts";
 import { EvidenceList, type FindDownload } from "./evidence-list.tsx";
 import { FigureValue } from "./figure-value.tsx";
+import { sentence } from "./sentence.ts";
 import { MethodLink } from "./site-context.tsx";
 import { Columns, Table } from "./table.tsx";
 
@@ -65,7 +67,7 @@ function FigureRow({ figure, find }: { figure: Figure; find: FindDownload }) {
         <FigureValue figure={figure} why />
         {figure.doubts.map((doubt) => (
           <p key={doubt} class="doubt">
-            {doubt}
+            {sentence(doubt)}
           </p>
         ))}
       </td>

@@ -1,7 +1,9 @@
 /** Findings: what, how sure, why, and what would settle it. */
+
 import type { Finding } from "../../nouns/finding.ts";
 import { findingAnchor } from "../links.ts";
 import { Mark } from "./mark.tsx";
+import { sentence } from "./sentence.ts";
 import { MethodLink, useSite } from "./site-context.tsx";
 
 /** Turns a figure's reference (of#id) into a link target; undefined where no page shows it. */
@@ -26,18 +28,20 @@ export function Findings({ findings, find, linkTo }: Props) {
         <li key={`${finding.id} ${index}`} id={isFirst(findings, index) ? findingAnchor(finding.id) : undefined}>
           <p class="finding-head">
             <Mark kind={finding.weight}>
-              <strong>{finding.subject}</strong>: {finding.verdict}
+              <strong>{finding.subject}</strong>
+              {finding.subject.endsWith("?") ? " " : ": "}
+              {finding.verdict}
             </Mark>
           </p>
           <p>{finding.sentence}</p>
           {finding.doubts.map((doubt) => (
             <p key={doubt} class="doubt">
-              {doubt}
+              {sentence(doubt)}
             </p>
           ))}
           {finding.wouldSettle === null ? null : (
             <p class="settle">
-              <span class="label">What would settle it</span> {finding.wouldSettle}
+              <span class="label">What would settle it</span> {sentence(finding.wouldSettle)}
             </p>
           )}
           <Reasons finding={finding} find={find} linkTo={linkTo} />
@@ -57,7 +61,7 @@ function Reasons({ finding, find, linkTo }: Pick<Props, "find" | "linkTo"> & { f
       </summary>
       <ul data-pagefind-ignore>
         {finding.why.map((reason) => (
-          <li key={reason}>{reason}</li>
+          <li key={reason}>{sentence(reason)}</li>
         ))}
       </ul>
       <RestsOn references={finding.figures} find={find} linkTo={linkTo} />

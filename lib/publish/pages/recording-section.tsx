@@ -9,6 +9,7 @@ import { Doubts } from "./doubts.tsx";
 import { type FindDownload, ShortHash } from "./evidence-list.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { Mark } from "./mark.tsx";
+import { sentence } from "./sentence.ts";
 import { Link } from "./site-context.tsx";
 import { StagesTable } from "./stages-table.tsx";
 
@@ -16,13 +17,6 @@ export const recordingAnchor = (id: string) => `recording-${addressPart(id)}`;
 
 /** How an ending is marked: only the charger's own ending is a finish. */
 const endingMark = { charger: "good", recorder: "caution", person: "note", mains: "note", unknown: "unsure" } as const;
-const endingWords = {
-  charger: "The charger ended it",
-  recorder: "The recorder stopped; the charger may have gone on",
-  person: "A person ended it",
-  mains: "The mains ended it",
-  unknown: "Who ended it is not known",
-} as const;
 
 type Props = { readonly recording: RecordingResult; readonly chart: Chart | undefined; readonly find: FindDownload };
 
@@ -36,7 +30,7 @@ export function RecordingSection({ recording, chart, find }: Props) {
       </p>
       <p>
         {recording.characteristic.letters === null ? null : <span class="letters">{recording.characteristic.letters} </span>}
-        {recording.characteristic.words}
+        {sentence(recording.characteristic.words)}
         {recording.characteristic.complete ? "" : " The recording ended before the charger did, so the letters may go on."}
       </p>
       <Ending ending={recording.ending} />
@@ -45,7 +39,8 @@ export function RecordingSection({ recording, chart, find }: Props) {
       ) : (
         <ChartFigure chart={chart} caption={`Charge profile, ${recording.id}`}>
           Numbers and shading are the stages of the table below
-          {recording.gaps.length === 0 ? "" : "; dotted boxes are gaps in the log, never bridged"}. {recording.profile.thinned}
+          {recording.gaps.length === 0 ? "" : "; dotted boxes are gaps in the log, never bridged"}.{" "}
+          {sentence(`Drawn: ${recording.profile.thinned}`)}
         </ChartFigure>
       )}
       <Gaps gaps={recording.gaps} />
@@ -62,20 +57,20 @@ function Ending({ ending }: { ending: RecordingResult["ending"] }) {
     <div class="ending">
       <p>
         <Mark kind={endingMark[ending.by]}>
-          <strong>{endingWords[ending.by]}.</strong>
-        </Mark>{" "}
-        {ending.words}
+          <strong>Recording ended by:</strong> {sentence(ending.words)}
+          {ending.by === "charger" ? "" : " Its end is not the end of the charge."}
+        </Mark>
       </p>
       {ending.why.length === 0 ? null : (
         <ul>
           {ending.why.map((reason) => (
-            <li key={reason}>{reason}</li>
+            <li key={reason}>{sentence(reason)}</li>
           ))}
         </ul>
       )}
       {ending.wouldSettle === null ? null : (
         <p class="settle">
-          <span class="label">What would settle it</span> {ending.wouldSettle}
+          <span class="label">What would settle it</span> {sentence(ending.wouldSettle)}
         </p>
       )}
     </div>

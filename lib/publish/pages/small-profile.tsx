@@ -24,17 +24,27 @@ function pathOf(hours: readonly number[], values: readonly (number | null)[], lo
   return path;
 }
 
+type CurveProps = {
+  readonly hours: readonly number[];
+  readonly values: readonly (number | null)[];
+  readonly fromZero: boolean;
+  readonly name: string;
+};
+
+/** Nothing for a quantity that was not recorded. */
+function Curve({ hours, values, fromZero, name }: CurveProps) {
+  const seen = values.filter((value) => value !== null);
+  if (seen.length === 0) return null;
+  const low = fromZero ? Math.min(0, ...seen) : Math.min(...seen);
+  return <path d={pathOf(hours, values, low, Math.max(...seen))} class={name} />;
+}
+
 /** Each curve fills the height by itself: the drawing shows the shape, the test page shows the scale. */
 export function SmallProfile({ profile, words }: { profile: Profile; words: string }) {
-  const curve = (values: readonly (number | null)[], fromZero: boolean) => {
-    const seen = values.filter((value) => value !== null);
-    if (seen.length === 0) return "";
-    return pathOf(profile.elapsedH, values, fromZero ? Math.min(0, ...seen) : Math.min(...seen), Math.max(...seen));
-  };
   return (
     <svg class="small-profile" viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={words}>
-      <path d={curve(profile.voltageV, false)} class="profile-voltage" />
-      <path d={curve(profile.currentA, true)} class="profile-current" />
+      <Curve hours={profile.elapsedH} values={profile.voltageV} fromZero={false} name="profile-voltage" />
+      <Curve hours={profile.elapsedH} values={profile.currentA} fromZero name="profile-current" />
     </svg>
   );
 }

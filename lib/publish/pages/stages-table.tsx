@@ -1,6 +1,8 @@
 /** The stages of a recording, each with the numbers and the rule that decided it. */
+
 import { type Stage, stageKinds } from "../../nouns/stage.ts";
 import { formatDuration, formatInterval, formatNumber, formatQuantity, withUnit } from "../../units/format.ts";
+import { sentence } from "./sentence.ts";
 import { Columns, Table } from "./table.tsx";
 
 const limitedBy = { charger: "the charger", battery: "the battery", nobody: "nobody", unknown: "not known" } as const;
@@ -53,7 +55,7 @@ export function StagesTable({ stages, recording }: { stages: readonly Stage[]; r
             </td>
             <td>{limitedBy[stage.limitedBy]}</td>
             <td class="words">
-              <p>{stage.why}</p>
+              <p>{sentence(stage.why)}</p>
               <Taper stage={stage} />
             </td>
           </tr>
@@ -93,5 +95,5 @@ function Taper({ stage: { taper, taperRefused } }: { stage: Stage }) {
       </p>
     );
   }
-  return taperRefused === null ? null : <p class="quiet">No time constant: {taperRefused}</p>;
+  return taperRefused === null ? null : <p class="quiet">No time constant: {taperRefused.replace(/\.$/, "")}.</p>;
 }

@@ -8,19 +8,20 @@ import type { TestResult } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { CautionBox } from "./caution-box.tsx";
 import { ChartFigure } from "./chart-figure.tsx";
-import { ClaimsTable } from "./claims-table.tsx";
+import { ClaimsKey, ClaimsTable } from "./claims-table.tsx";
 import { Contents } from "./contents.tsx";
 import { renderPage } from "./document.tsx";
 import { Doubts } from "./doubts.tsx";
 import { downloadsOf, type FindDownload } from "./evidence-list.tsx";
-import { EvidenceStripFigure } from "./evidence-strip.tsx";
 import { Facts } from "./facts.tsx";
 import { FiguresTable, GroupedFiguresTable } from "./figures-table.tsx";
 import { Findings } from "./findings.tsx";
 import { Mark } from "./mark.tsx";
 import { ReadingsTable } from "./readings-table.tsx";
 import { RecordingSection, recordingAnchor } from "./recording-section.tsx";
+import { sentence } from "./sentence.ts";
 import { Link, siteContext } from "./site-context.tsx";
+import { EvidenceStripFigure } from "./strip-figure.tsx";
 import { Columns, Table } from "./table.tsx";
 
 const statusWords = {
@@ -84,6 +85,7 @@ export function renderTestPage(results: ResultsFolder, test: TestResult, charts:
         <ReadingsTable readings={test.readings} find={findFile} />
         <h2 id="claims">Claims</h2>
         <ClaimsTable caption="Claims judged by this test" claims={test.claims} find={find} />
+        <ClaimsKey claims={test.claims} />
         <h2 id="doubts">Doubts</h2>
         {test.doubts.length === 0 ? <p>The checks raised no doubts about this test's files.</p> : <Doubts doubts={test.doubts} />}
         <Conditions test={test} />
@@ -118,7 +120,7 @@ function ConnectionsTable({ test, find }: { test: TestResult; find: FindDownload
               <th scope="row">{connection.number}</th>
               <td>{formatInstant(connection.on)}</td>
               <td>{connection.off === null ? "not seen" : formatInstant(connection.off)}</td>
-              <td class="words">{connection.endedWords}</td>
+              <td class="words">{sentence(connection.endedWords)}</td>
               <td>
                 {connection.recordings.length === 0 ? "nothing recorded" : null}
                 <ul class="plain">
@@ -129,7 +131,7 @@ function ConnectionsTable({ test, find }: { test: TestResult; find: FindDownload
                   ))}
                 </ul>
               </td>
-              <td class="words">{connection.note ?? ""}</td>
+              <td class="words">{sentence(connection.note ?? "")}</td>
             </tr>
           ))}
         </tbody>

@@ -1,6 +1,7 @@
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
-import { axisTicks, EvidenceStrip, stripSentence } from "../../../lib/publish/pages/evidence-strip.tsx";
+import { EvidenceStrip } from "../../../lib/publish/pages/evidence-strip.tsx";
+import { axisTicks, sharedNumbers, stripSentence } from "../../../lib/publish/pages/strip-scale.ts";
 import type { TestResult, Timeline } from "../../../lib/publish/results.ts";
 import { fixture } from "../../pages/fixture.ts";
 
@@ -49,5 +50,13 @@ describe("ticks of the time axis", () => {
 
   it("never exceed seven, even over years", () => {
     for (const spanH of [0.3, 47, 1000, 9000, 200_000]) expect(axisTicks(spanH).length).toBeLessThanOrEqual(7);
+  });
+});
+
+describe("numbers over marks", () => {
+  it("are shared by marks that stand too near to each other", () => {
+    expect(sharedNumbers([0, 50, 98, 99, 100], 100)).toEqual(["1", "2", "3–5", "", ""]);
+    expect(sharedNumbers([0, 3, 6], 100)).toEqual(["1", "2", "3"]);
+    expect(sharedNumbers([], 100)).toEqual([]);
   });
 });

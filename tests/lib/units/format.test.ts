@@ -78,6 +78,7 @@ describe("a figure", () => {
 
   it("shows money to the cent, and finer only where the whole amount is finer", () => {
     expect(formatFigure(figure(49.9, null, null, "EUR"))).toBe(`49.90${thin}EUR`);
+    expect(formatFigure(around(0.42, 0.002, "EUR"))).toBe(`0.42${thin}EUR`);
     expect(formatFigure(figure(1.1, 0.92004, 1.31, "EUR"))).toBe(`1.10${thin}EUR (0.92 to 1.31)`);
     expect(formatFigure(figure(0.019, 0.0152, 0.0241, "EUR"))).toBe(`0.0190${thin}EUR (0.0152 to 0.0241)`);
   });

@@ -1,0 +1,41 @@
+/** Arguments in, problems out, exit status; no other work. */
+import path from "node:path";
+import { Command } from "commander";
+import { build } from "./commands/build.ts";
+import { check } from "./commands/check.ts";
+import { writeSchemas } from "./commands/schemas.ts";
+import { serve } from "./commands/serve.ts";
+
+const program = new Command("ampwitness").description("Makes a site of evidence from a folder of charger tests.");
+
+const withWorkspace = (command: Command): Command =>
+  command
+    .option("--workspace <dir>", "folder that holds data/ and content/", ".")
+    .option("--out <dir>", "folder to write the site to; _site in the workspace where left out");
+
+const places = (options: { workspace: string; out?: string }): { workspace: string; out: string } => {
+  const workspace = path.resolve(options.workspace);
+  return { workspace, out: options.out === undefined ? path.join(workspace, "_site") : path.resolve(options.out) };
+};
+
+withWorkspace(program.command("build").description("check the data and write the site")).action(async (options) => {
+  process.exitCode = await build(places(options));
+});
+withWorkspace(program.command("check").description("check the data; print problems only")).action(async (options) => {
+  process.exitCode = await check(places(options));
+});
+withWorkspace(program.command("serve").description("build, serve on this machine, and build again when a file changes"))
+  .option("--port <number>", "port to try first", "8080")
+  .option("--no-open", "do not open a browser")
+  .action(async (options) => {
+    await serve({ ...places(options), port: Number(options.port), open: options.open });
+  });
+program
+  .command("schemas")
+  .description("write docs/schemas from the code")
+  .option("--check", "only say whether they are up to date")
+  .action(async (options) => {
+    process.exitCode = await writeSchemas(options.check === true);
+  });
+
+await program.parseAsync();

@@ -1,0 +1,53 @@
+/** What commands say: a bar on a terminal, plain lines elsewhere. The only place that writes to the console. */
+import { Presets, SingleBar } from "cli-progress";
+import { formatProblem, type Problem } from "../nouns/problem.ts";
+
+export type Progress = { update(done: number, total: number): void; stop(): void };
+
+/** Shows the progress of one long piece of work. */
+export function showProgress(what: string): Progress {
+  if (process.stderr.isTTY === true) {
+    const bar = new SingleBar({ format: `${what} {bar} {value}/{total}`, hideCursor: true, clearOnComplete: true }, Presets.shades_classic);
+    let isStarted = false;
+    return {
+      update(done, total) {
+        if (!isStarted) bar.start(total, done);
+        else bar.update(done);
+        isStarted = true;
+      },
+      stop() {
+        if (isStarted) bar.stop();
+      },
+    };
+  }
+  let told = 0;
+  return {
+    update(done, total) {
+      // A line each quarter is enough for a log that people scroll through.
+      const quarter = total === 0 ? 4 : Math.floor((4 * done) / total);
+      if (quarter <= told && done !== total) return;
+      if (told >= 4) return;
+      told = quarter;
+      tell(`${what}: ${done} of ${total}`);
+    },
+    stop() {},
+  };
+}
+
+/** Prints a line for people. */
+export function tell(text: string): void {
+  process.stderr.write(`${text}\n`);
+}
+
+/** Prints problems to standard output, where a program can take them up. */
+export function printProblems(problems: readonly Problem[]): void {
+  for (const problem of problems) process.stdout.write(`${formatProblem(problem)}\n`);
+}
+
+/** "one error and 3 doubts". */
+export function countProblems(problems: readonly Problem[]): string {
+  const errors = problems.filter((problem) => problem.level === "error").length;
+  const doubts = problems.length - errors;
+  const count = (number: number, word: string): string => (number === 1 ? `1 ${word}` : `${number} ${word}s`);
+  return `${count(errors, "error")}, ${count(doubts, "doubt")}`;
+}

@@ -1,0 +1,98 @@
+/** A charger's tests: what each came to, what it cost, and what was seen of it. */
+import type { Figure } from "../../nouns/figure.ts";
+import { stageKinds } from "../../nouns/stage.ts";
+import type { ChargerCharts, DrawnProfile } from "../charts/index.ts";
+import { figureAnchor, testPath } from "../links.ts";
+import type { ChargerResult } from "../results.ts";
+import { ChartFigure } from "./chart-figure.tsx";
+import { FigureValue } from "./figure-value.tsx";
+import { sentence } from "./sentence.ts";
+import { Link } from "./site-context.tsx";
+import { EvidenceStripFigure, StripKey } from "./strip-figure.tsx";
+import { Columns, Table } from "./table.tsx";
+
+/** One row for each test, one column for each of their key figures. */
+export function TestsTable({ charger }: { charger: ChargerResult }) {
+  if (charger.tests.length === 0) return <p>It has not been tested yet.</p>;
+  const labels = new Map(charger.tests.flatMap((test) => test.keyFigures.map((figure) => [figure.id, figure.label] as const)));
+  return (
+    <Table caption="Tests of this charger">
+      <Columns names={["Test", "Mode", "Battery", "Target", ...labels.values()]} />
+      <tbody>
+        {charger.tests.map((test) => (
+          <tr key={test.id}>
+            <th scope="row">
+              <Link to={testPath(test.id)}>{test.title}</Link>
+            </th>
+            <td>{charger.modes.find((mode) => mode.id === test.mode)?.name ?? test.mode}</td>
+            <td>{test.battery}</td>
+            <td>{test.status}</td>
+            {[...labels.keys()].map((id) => {
+              const figure = test.keyFigures.find((candidate) => candidate.id === id);
+              return <td key={id}>{figure === undefined ? "not measured" : <KeyFigure test={test} figure={figure} />}</td>;
+            })}
+          </tr>
+        ))}
+      </tbody>
+    </Table>
+  );
+}
+
+type KeyFigureProps = { readonly test: ChargerResult["tests"][number]; readonly figure: Figure };
+
+/** A figure of a test, leading to the row that tells it in full. */
+function KeyFigure({ test, figure }: KeyFigureProps) {
+  return (
+    <Link to={`${testPath(test.id)}#${figureAnchor(figure)}`}>
+      <FigureValue figure={figure} />
+    </Link>
+  );
+}
+
+/** What each test says of money: its figures whose id starts with cost, absent ones with their reason. */
+export function CostByTest({ tests }: { tests: ChargerResult["tests"] }) {
+  const costs = tests.flatMap((test) =>
+    test.keyFigures.filter((figure) => figure.id.startsWith("cost")).map((figure) => ({ test, figure })),
+  );
+  if (costs.length === 0) return null;
+  return (
+    <ul>
+      {costs.map(({ test, figure }) => (
+        <li key={`${test.id} ${figure.id}`}>
+          {figure.label}: <KeyFigure test={test} figure={figure} />
+          {figure.absent === null ? "" : ` (${figure.absent.why})`} <span class="quiet">{test.title}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** The evidence strip and the longest profile of each test. */
+export function Evidence({ charger, charts }: { charger: ChargerResult; charts: ChargerCharts }) {
+  if (charger.tests.length === 0) return <p>There is no evidence yet: no test has been made.</p>;
+  return (
+    <>
+      <StripKey id="evidence" />
+      {charger.tests.map((test) => (
+        <section key={test.id}>
+          <h3>
+            <Link to={testPath(test.id)}>{test.title}</Link>
+          </h3>
+          <EvidenceStripFigure timeline={test.timeline} id={`strip-${test.id}`} size="card" />
+          <ProfileOfTest drawn={charts.get(test.id)} />
+        </section>
+      ))}
+    </>
+  );
+}
+
+function ProfileOfTest({ drawn }: { drawn: DrawnProfile | undefined }) {
+  if (drawn === undefined) return null;
+  return (
+    <ChartFigure chart={drawn.chart} caption={`Charge profile, ${drawn.recording.id}`}>
+      The longest of the test's recordings. Numbers and shading are its stages:{" "}
+      {drawn.recording.stages.map((stage, index) => `${index + 1} ${stageKinds[stage.kind].label.toLowerCase()}`).join(", ")}. Recording
+      ended by: {sentence(drawn.recording.ending.words)}
+    </ChartFigure>
+  );
+}

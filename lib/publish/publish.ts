@@ -1,0 +1,114 @@
+/** Writes a site: results first, then everything made from them; and puts it in place only when it is whole. */
+import { constants } from "node:fs";
+import { copyFile, mkdir, readdir, rename, rm, stat, writeFile } from "node:fs/promises";
+import path from "node:path";
+import type { InputFile } from "../read/workspace-files.ts";
+import { rawAddress } from "./assemble/recording.ts";
+import { renderSite } from "./render-site.ts";
+import type { Results } from "./results.ts";
+import { resultSchemas } from "./schemas.ts";
+
+export type PublishEffects = { onPage?(done: number, total: number): void };
+
+/**
+ * Publishes results into a folder.
+ *
+ * Everything is written into a fresh folder beside it, checked there, and put in place by renaming: the old site is moved aside, the
+ * new one moved in, the old one removed. Where anything fails, the last good site stays as it was.
+ *
+ * @param outDir  the site's folder; its parent must be writable
+ * @throws where a page cannot be rendered or a link is broken
+ */
+export async function publish(
+  results: Results,
+  files: readonly InputFile[],
+  outDir: string,
+  effects: PublishEffects = {},
+): Promise<{ pages: number }> {
+  await restoreAfterCrash(outDir);
+  const fresh = `${outDir}.new-${process.pid}`;
+  try {
+    await rm(fresh, { recursive: true, force: true });
+    await writeResults(results, fresh);
+    await copyRawFiles(results, files, fresh);
+    const rendered = await renderSite(fresh, effects);
+    await swap(fresh, outDir);
+    return rendered;
+  } finally {
+    await rm(fresh, { recursive: true, force: true });
+  }
+}
+
+/** Numbers keep twelve digits: more than any figure carries, and the same on every machine. */
+function toJson(value: unknown): string {
+  const rounded = (_: string, inner: unknown): unknown =>
+    typeof inner === "number" && !Number.isInteger(inner) ? Number(inner.toPrecision(12)) : inner;
+  return `${JSON.stringify(value, rounded, 1)}\n`;
+}
+
+async function writeResults({ index, tests, chargers }: Results, dir: string): Promise<void> {
+  for (const folder of ["tests", "chargers", "schemas"]) await mkdir(path.join(dir, "data", folder), { recursive: true });
+  await writeFile(path.join(dir, "data/index.json"), toJson(index));
+  for (const test of tests) await writeFile(path.join(dir, `data/tests/${test.id}.json`), toJson(test));
+  for (const charger of chargers) await writeFile(path.join(dir, `data/chargers/${charger.id}.json`), toJson(charger));
+  for (const [name, schema] of Object.entries(resultSchemas()))
+    await writeFile(path.join(dir, `data/schemas/${name}.schema.json`), toJson(schema));
+}
+
+/** Copies the files that published figures rest on, byte for byte. */
+async function copyRawFiles(results: Results, files: readonly InputFile[], dir: string): Promise<void> {
+  const wanted = new Set(results.tests.flatMap((test) => test.files.map((file) => file.path)));
+  for (const file of files) {
+    if (!wanted.has(file.path)) continue;
+    const target = path.join(dir, rawAddress(file.path));
+    await mkdir(path.dirname(target), { recursive: true });
+    await copyFile(file.absolutePath, target, constants.COPYFILE_FICLONE);
+  }
+}
+
+async function swap(fresh: string, outDir: string): Promise<void> {
+  const old = `${outDir}.old-${process.pid}`;
+  await rm(old, { recursive: true, force: true });
+  const hadOne = await exists(outDir);
+  if (hadOne) await rename(outDir, old);
+  try {
+    await rename(fresh, outDir);
+  } catch (error) {
+    if (hadOne) await rename(old, outDir);
+    throw error;
+  }
+  await rm(old, { recursive: true, force: true });
+}
+
+/** A build that was killed between the two renames left the old site aside: it is put back. Half-made folders of dead builds go. */
+async function restoreAfterCrash(outDir: string): Promise<void> {
+  const parent = path.dirname(outDir);
+  await mkdir(parent, { recursive: true });
+  const name = path.basename(outDir);
+  const leftovers = (await readdir(parent)).filter((entry) => entry.startsWith(`${name}.old-`) || entry.startsWith(`${name}.new-`)).sort();
+  for (const leftover of leftovers) {
+    if (isAlive(Number(leftover.slice(leftover.lastIndexOf("-") + 1)))) continue;
+    const full = path.join(parent, leftover);
+    if (leftover.startsWith(`${name}.old-`) && !(await exists(outDir))) await rename(full, outDir);
+    else await rm(full, { recursive: true, force: true });
+  }
+}
+
+function isAlive(pid: number): boolean {
+  if (pid === process.pid) return false;
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function exists(file: string): Promise<boolean> {
+  try {
+    await stat(file);
+    return true;
+  } catch {
+    return false;
+  }
+}
