@@ -92,11 +92,8 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
     );
     if (rule !== undefined) why.push(rule);
     return {
-      by: rule === undefined ? "unknown" : "recorder",
-      words:
-        rule === undefined
-          ? "not known: current stopped, but not as a charger stops"
-          : "the recorder; whether the charger had ended or only paused was not seen",
+      by: "unknown",
+      words: "not known: current stopped, but not as a charger stops by design, and whether it had ended or only paused was not seen",
       why,
       wouldSettle: "a note of whether mains or clamps were taken off at that time, or a clamp-meter reading later",
     };

@@ -62,6 +62,9 @@ export type BatteryState = {
   reactedAh: number;
   gassedAh: number;
   passedWh: number;
+  /** Running sums of voltage, and of current squared, over time: what a meter's offset and lead resistance act on. */
+  passedVh: number;
+  passedA2h: number;
 };
 
 /** What is offered at the battery's posts: a voltage behind a resistance, never more than the limit. */
@@ -109,6 +112,8 @@ export function restedBattery(model: BatteryModel, storedAh: number, temperature
     reactedAh: 0,
     gassedAh: 0,
     passedWh: 0,
+    passedVh: 0,
+    passedA2h: 0,
   };
   state.cellV = platesV(state);
   return state;
@@ -179,6 +184,8 @@ export function stepBattery(model: BatteryModel, state: BatteryState, source: So
   state.gassedAh += gasA * hours;
   state.passedAh += currentA * hours;
   state.passedWh += currentA * cellV * model.cells * hours;
+  state.passedVh += cellV * model.cells * hours;
+  state.passedA2h += currentA * currentA * hours;
   moveAcid(model, state, reactionA * hours, gasA * hours, stepS);
 
   const heatW = model.cells * ((cellV - ocvV) * reactionA + (cellV - thermoneutralV) * gasA);

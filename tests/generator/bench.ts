@@ -182,6 +182,8 @@ function trueLook(bench: Bench, currentA: number): Look {
     temperatureC: battery.temperatureC,
     passedAh: battery.passedAh,
     passedWh: battery.passedWh,
+    passedVh: battery.passedVh,
+    passedA2h: battery.passedA2h,
   };
 }
 

@@ -16,9 +16,9 @@ const project = path.join(here, "../..");
 type TruthStage = { readonly kind: string; readonly startS: number; readonly endS: number };
 type TruthRecording = {
   readonly file: string;
+  readonly shownChargeAh: number;
+  readonly shownEnergyWh: number;
   readonly spanS: number;
-  readonly chargeWithoutGapsAh: number;
-  readonly energyWithoutGapsWh: number;
   readonly stages: readonly TruthStage[];
   readonly endedBy: string;
   readonly clockBackS: number;
@@ -71,9 +71,9 @@ function compareRecording(test: string, truth: TruthRecording, found: RecordingR
   return {
     test,
     file: truth.file,
-    chargeAh: truth.chargeWithoutGapsAh,
-    chargeErrorShare: figure("charge-recorded") / truth.chargeWithoutGapsAh - 1,
-    energyErrorShare: figure("energy-recorded") / truth.energyWithoutGapsWh - 1,
+    chargeAh: truth.shownChargeAh,
+    chargeErrorShare: figure("charge-recorded") / truth.shownChargeAh - 1,
+    energyErrorShare: figure("energy-recorded") / truth.shownEnergyWh - 1,
     stages: mergeSame(truth.stages)
       .filter((stage) => stage.endS - stage.startS >= Math.max(120, leastSamples * intervalS))
       .map((stage) => compareStage(stage, found, intervalS, truth.clockBackS)),

@@ -17,7 +17,16 @@ function record(model: RecorderModel, currentAt: (atS: number) => number, second
   const state = startedRecording(0);
   const random = seededRandom(1);
   for (let atS = 0; atS <= seconds && !state.stopped; atS += model.intervalS) {
-    const look: Look = { atS, voltageV: 12.5, currentA: currentAt(atS), temperatureC: 20, passedAh: 0, passedWh: 0 };
+    const look: Look = {
+      atS,
+      voltageV: 12.5,
+      currentA: currentAt(atS),
+      temperatureC: 20,
+      passedAh: 0,
+      passedWh: 0,
+      passedVh: 0,
+      passedA2h: 0,
+    };
     lookAt(model, {}, state, look, random);
   }
   return state;

@@ -54,6 +54,8 @@ export type Look = {
   readonly temperatureC: number;
   readonly passedAh: number;
   readonly passedWh: number;
+  readonly passedVh: number;
+  readonly passedA2h: number;
 };
 
 /** A look together with the row that it would make. */

@@ -1,7 +1,7 @@
 /** One planned recording while it runs, who stops it, and the truth about it afterwards. */
 import type { Ender } from "../../lib/nouns/stage.ts";
 import type { Random } from "./random.ts";
-import { type Look, lookAt, type RecordingState, startedRecording } from "./recorder.ts";
+import { type Look, lookAt, type RecorderModel, type RecordingState, startedRecording } from "./recorder.ts";
 import type { PlannedRecording } from "./scenario.ts";
 import { cutStages, type LoggedStage } from "./stage-log.ts";
 import { type RecordingTruth, roundTruth } from "./truth.ts";
@@ -69,6 +69,7 @@ export function recordingTruth(
     energyWh: roundTruth(energyWh, 4),
     chargeWithoutGapsAh: roundTruth(chargeAh - (gap?.chargeAh ?? 0), 5),
     energyWithoutGapsWh: roundTruth(energyWh - (gap?.energyWh ?? 0), 4),
+    ...shownBy(plan.recorder, first, last, gap?.looks),
     gaps: gap === undefined ? [] : [{ startS: gap.startS, endS: gap.endS, chargeAh: roundTruth(gap.chargeAh, 5) }],
     clockBackS: plan.mishaps?.clockBack?.byS ?? 0,
     highestVoltageV: roundTruth(highest(state.looks, "voltageV"), 4),
@@ -80,7 +81,37 @@ export function recordingTruth(
   };
 }
 
-type Gap = { readonly startS: number; readonly endS: number; readonly chargeAh: number; readonly energyWh: number };
+/** Charge and energy as a device shows them: its offsets run on over time, and its leads add a drop to the voltage. */
+function shownBy(
+  { current, voltage, leadOhm }: RecorderModel,
+  first: Look,
+  last: Look,
+  gap: readonly [Look, Look] | undefined,
+): { shownChargeAh: number; shownEnergyWh: number } {
+  const over = (quantity: "passedAh" | "passedWh" | "passedVh" | "passedA2h" | "atS"): number =>
+    last[quantity] - first[quantity] - (gap === undefined ? 0 : gap[1][quantity] - gap[0][quantity]);
+  const hours = over("atS") / 3600;
+  const passedVh = over("passedVh") + leadOhm * over("passedAh");
+  const passedWh = over("passedWh") + leadOhm * over("passedA2h");
+  return {
+    shownChargeAh: roundTruth(current.gain * over("passedAh") + current.offset * hours, 5),
+    shownEnergyWh: roundTruth(
+      voltage.gain * current.gain * passedWh +
+        voltage.gain * current.offset * passedVh +
+        voltage.offset * current.gain * over("passedAh") +
+        voltage.offset * current.offset * hours,
+      4,
+    ),
+  };
+}
+
+type Gap = {
+  readonly startS: number;
+  readonly endS: number;
+  readonly chargeAh: number;
+  readonly energyWh: number;
+  readonly looks: readonly [Look, Look];
+};
 
 /** What lies between the last row before the planned gap and the first one after it. */
 function findGap(run: RecordingRun): Gap | undefined {
@@ -96,6 +127,7 @@ function findGap(run: RecordingRun): Gap | undefined {
     endS: after.atS - firstS,
     chargeAh: after.passedAh - before.passedAh,
     energyWh: after.passedWh - before.passedWh,
+    looks: [before, after],
   };
 }
 

@@ -26,6 +26,9 @@ export type RecordingTruth = {
   /** The same without what passed in gaps. */
   readonly chargeWithoutGapsAh: number;
   readonly energyWithoutGapsWh: number;
+  /** The same again as this very device shows it, with its own gain, offset and leads; noise and steps left out. */
+  readonly shownChargeAh: number;
+  readonly shownEnergyWh: number;
   readonly gaps: readonly { readonly startS: number; readonly endS: number; readonly chargeAh: number }[];
   readonly clockBackS: number;
   readonly highestVoltageV: number;

@@ -10,6 +10,7 @@ import { noiseOf, stepOf } from "../../signal/noise.ts";
 import { median, quantile } from "../../signal/order-statistics.ts";
 import { type PieceModel, partition } from "../../signal/partition.ts";
 import { roughness } from "../../signal/roughness.ts";
+import { runningMedian } from "../../signal/running-median.ts";
 import { highestSlidingMean } from "../../signal/sliding-mean.ts";
 import { trapezoid } from "../../signal/trapezoid.ts";
 import type { Trace } from "../trace.ts";
@@ -163,18 +164,21 @@ function findPieces(series: Series, from: number, to: number, scales: Scales): S
   const voltages = series.voltagesV.subarray(from, to);
   const currents = series.currentsA.subarray(from, to);
   const n = to - from;
+  // Teeth of a sample or two, as a meter or a switching load makes them, are no change of stage.
+  const evenV = runningMedian(voltages);
+  const evenA = runningMedian(currents);
   let sigmaV = Math.max(series.noiseV, finestShareV * Math.abs(endsOf(voltages, currents, 0, n).meanV));
   let sigmaA = Math.max(series.noiseA, finestShareA * scales.topA, 1e-9);
   let sums: readonly [LineSums, LineSums];
   let edges: number[];
   for (;;) {
-    sums = [lineSums(times, voltages, sigmaV), lineSums(times, currents, sigmaA)];
+    sums = [lineSums(times, evenV, sigmaV), lineSums(times, evenA, sigmaA)];
     edges = changeableEdges(sums, Math.max(2, 2 ** Math.floor(Math.log2(n / 32))));
     if (edges.length <= mostEdges) break;
     sigmaV *= 1.5;
     sigmaA *= 1.5;
   }
-  return partition(edges, pieceModels(sums, [roughness(voltages, sigmaV), roughness(currents, sigmaA)], n)).map((piece) => {
+  return partition(edges, pieceModels(sums, [roughness(evenV, sigmaV), roughness(evenA, sigmaA)], n)).map((piece) => {
     const ends = endsOf(voltages, currents, piece.from, piece.to);
     return {
       regime: regimeOf(ends, { ...scales, noiseV: series.noiseV, noiseA: series.noiseA }),

@@ -5,7 +5,7 @@ import type { BenchInstruments, Hydrometer } from "../scenario.ts";
 export const tern: RecorderModel = {
   id: "recorder-tern",
   dialect: "tern",
-  intervalS: 60,
+  intervalS: 20,
   voltage: { gain: 1.0007, offset: 0.002, noise: 0.003, resolution: 0.001 },
   current: { gain: 0.9965, offset: 0.004, noise: 0.006, resolution: 0.001 },
   temperature: { gain: 1, offset: 0.3, noise: 0.1, resolution: 0.1 },
@@ -16,7 +16,7 @@ export const tern: RecorderModel = {
 export const crab: RecorderModel = {
   id: "recorder-crab",
   dialect: "crab",
-  intervalS: 60,
+  intervalS: 20,
   voltage: { gain: 0.9992, offset: 0, noise: 0.002, resolution: 0.001 },
   current: { gain: 1.004, offset: -0.003, noise: 0.004, resolution: 0.001 },
   leadOhm: 0.004,
@@ -26,23 +26,23 @@ export const crab: RecorderModel = {
 export const mussel: RecorderModel = {
   id: "recorder-mussel",
   dialect: "mussel",
-  intervalS: 30,
+  intervalS: 10,
   voltage: { gain: 1.001, offset: 0, noise: 0.006, resolution: 0.01 },
   current: { gain: 1.006, offset: 0.01, noise: 0.012, resolution: 0.01 },
   temperature: { gain: 1, offset: -0.4, noise: 0.2, resolution: 1 },
   leadOhm: 0,
-  stop: { afterRows: 2000 },
+  stop: { afterRows: 6000 },
 };
 
 export const shoal: RecorderModel = {
   id: "recorder-shoal",
   dialect: "shoal",
-  intervalS: 15,
+  intervalS: 5,
   voltage: { gain: 0.9995, offset: 0.004, noise: 0.004, resolution: 0.01 },
   current: { gain: 0.998, offset: 0.002, noise: 0.005, resolution: 0.001 },
   leadOhm: 0,
   mainsPowered: true,
-  stop: { afterRows: 3000 },
+  stop: { afterRows: 9000 },
 };
 
 export const curlew: RecorderModel = {
