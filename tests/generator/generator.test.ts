@@ -145,9 +145,9 @@ describe("demo logs, read back", () => {
     expect(gaps?.map((gap) => gap.endS - gap.startS)).toEqual([18 * 60]);
     expect(run("bollard-agm-seal-70").files.truth.recordings[0]?.clockBackS).toBe(240);
     const temperatureOnly = run("cockle-12v-moped-10").files.logs.get("meritev3.txt")?.toString("latin1");
-    expect(temperatureOnly?.match(/\t---\t---\t\d+\r\n/g)?.length).toBe(50);
+    expect(temperatureOnly?.match(/\t---\t---\t\d+\r\n/g)?.length).toBe(150);
     const missing = run("breakwater-ten-jetty-60").files.logs.get("meritev1.txt")?.toString("latin1");
-    expect(missing?.match(/\tOL\t/g)?.length).toBe(11);
+    expect(missing?.match(/\tOL\t/g)?.length).toBe(35);
   });
 
   it("ends recordings in each way there is: by the charger, the recorder, a person, the mains", () => {
@@ -155,9 +155,9 @@ describe("demo logs, read back", () => {
     expect([...new Set(enders)].sort()).toEqual(["charger", "mains", "person", "recorder"]);
   });
 
-  it("stays small: all logs under 3 MB, each under 150 KB", () => {
+  it("stays small: all logs under 4 MB, each under 200 KB", () => {
     const sizes = [...runs.values()].flatMap(({ files }) => [...files.logs.values()].map((bytes) => bytes.length));
-    expect(Math.max(...sizes)).toBeLessThan(150_000);
-    expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThan(3_000_000);
+    expect(Math.max(...sizes)).toBeLessThan(200_000);
+    expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThan(4_000_000);
   });
 });
