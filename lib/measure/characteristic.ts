@@ -10,40 +10,47 @@ export type Characteristic = {
 /**
  * Spells the characteristic that a recording's stages show.
  *
- * A held voltage after a higher one is a change-over, so it is written "oU"; current falling to none after a charge is "a", a switch
- * to nothing. A break in the middle of the charge has no letter. Source: DIN 41772 as used by trade pages (letters I, U, W, o, a).
+ * A held voltage after a higher one is a change-over, so it is written "oU". Current falling to none is "a", a switch to nothing, but only
+ * where it was the charger that stopped: because the recording's ending says so, or because the charger later woke by itself. What it
+ * does after that, topping up, is told in words and has no letters. A break in the middle of a charge has none either.
+ * Source: DIN 41772 as used by trade pages (letters I, U, W, o, a).
  *
- * @param stages  in order; an "a" is written only where the stages end in a rest after a held voltage or a falling current
+ * @param stages          in order
+ * @param endedByCharger  whether the charger was seen to end the charge inside the recording
  */
-export function spellCharacteristic(stages: readonly Stage[]): Characteristic {
+export function spellCharacteristic(stages: readonly Stage[], endedByCharger: boolean): Characteristic {
   const letters: string[] = [];
   const words: string[] = [];
   let isCharging = false;
+  let hasSwitchedOff = false;
+  let topUps = 0;
   stages.forEach((stage, index) => {
     const { letter, label } = stageKinds[stage.kind];
-    const isLast = index === stages.length - 1;
     switch (stage.kind) {
       case "constant-current":
       case "drooping":
       case "constant-voltage":
+      case "float":
+      case "pulses": {
+        if (hasSwitchedOff) {
+          if (!isCharging) topUps++;
+          isCharging = true;
+          return;
+        }
         isCharging = true;
-        if (letter !== null && letters.at(-1) !== letter) letters.push(letter);
+        const written = stage.kind === "float" ? "oU" : letter;
+        if (written !== null && letters.at(-1) !== written) letters.push(written);
         words.push(label.toLowerCase());
         return;
-      case "float":
-        if (letters.at(-1) !== "oU") letters.push("oU");
-        words.push("float");
-        return;
-      case "pulses":
-        isCharging = true;
-        words.push("pulses");
-        return;
+      }
       case "rest": {
-        const before = stages[index - 1]?.kind;
-        const switchedOff =
-          isLast && isCharging && (before === "constant-voltage" || before === "float" || before === "drooping" || before === "pulses");
-        if (switchedOff) letters.push("a");
-        if (switchedOff) words.push("switched off");
+        const wakes = stages.slice(index + 1).some((later) => stageKinds[later.kind].letter !== null);
+        if (isCharging && !hasSwitchedOff && (wakes || endedByCharger)) {
+          hasSwitchedOff = true;
+          letters.push("a");
+          words.push("switched off");
+        }
+        isCharging = false;
         return;
       }
       default:
@@ -52,5 +59,6 @@ export function spellCharacteristic(stages: readonly Stage[]): Characteristic {
   });
   const spelled = letters.join("");
   const distinct = words.filter((word, index) => word !== words[index - 1]);
+  if (topUps > 0) distinct.push(topUps === 1 ? "topped up once" : `topped up ${topUps} times`);
   return { letters: spelled === "" ? null : spelled, words: distinct.length === 0 ? "no charging seen" : distinct.join(", then ") };
 }

@@ -10,10 +10,15 @@ export type GrowthPoint = {
   readonly connections: number;
 };
 
-/** Readings with a density and a known time connected, in order. */
+/**
+ * Readings with a density and a known time connected, in order.
+ *
+ * A reading taken after the reviewer mixed the acid is left out: it tells of the charge that went in, not of what the charger did to
+ * the density that a hydrometer finds.
+ */
 export function growthPoints(context: TestContext): GrowthPoint[] {
   return context.readings.flatMap((reading) =>
-    reading.density === undefined || reading.hoursConnectedBefore === undefined
+    reading.density === undefined || reading.hoursConnectedBefore === undefined || reading.mixed === true
       ? []
       : [{ reading, density: reading.density, hours: reading.hoursConnectedBefore, connections: reading.connectionsBefore }],
   );

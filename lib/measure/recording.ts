@@ -35,6 +35,7 @@ export type MeasuredRecording = RecordingFacts & {
   /** Instant of the trace's first sample, ms since 1970 UTC; undefined where the log only counts and nobody noted its start. */
   readonly startMs: number | undefined;
   readonly stages: readonly Stage[];
+  /** As far as the recording alone shows it; the ending may add that the charger switched off. */
   readonly characteristic: Characteristic;
 };
 
@@ -52,7 +53,7 @@ export function measureRecording(facts: RecordingFacts, log: Log): MeasuredRecor
     trace,
     startMs: log.samples.startMs === undefined ? undefined : log.samples.startMs + trace.firstRowS * 1000,
     stages,
-    characteristic: spellCharacteristic(stages),
+    characteristic: spellCharacteristic(stages, false),
   };
 }
 

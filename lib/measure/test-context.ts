@@ -9,6 +9,7 @@ import type { Rules } from "../nouns/rules.ts";
 import type { Site } from "../nouns/site.ts";
 import type { Connection, Test } from "../nouns/test.ts";
 import { combine, standardUncertaintyOf } from "../units/uncertainty.ts";
+import { spellCharacteristic } from "./characteristic.ts";
 import { type EndingFacts, findEnding } from "./ending.ts";
 import type { Ending, MeasuredRecording } from "./recording.ts";
 
@@ -102,7 +103,10 @@ export function makeTestContext(input: TestInput): TestContext {
       onMs,
       offMs,
       lastKnownMs: Number.isFinite(lastKnown) ? lastKnown : undefined,
-      recordings: connection.recordings,
+      recordings: connection.recordings.map((recording, place) => ({
+        ...recording,
+        characteristic: spellCharacteristic(recording.stages, endings[place]?.by === "charger"),
+      })),
       endings,
       ending: endings.at(-1) ?? endingWithoutRecording(connection.record),
     };

@@ -1,3 +1,4 @@
+import { hoursOf, longHoldH } from "../../measure/long-hold.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
 
@@ -47,6 +48,14 @@ export function judgeCharacteristic(context: TestContext): JudgedClaim | undefin
   const held = { ...common, measuredWords: letters };
   if (letters === claim.value || letters === `${claim.value}a`)
     return { ...held, outcome: "meets", why: `the recording shows ${shown}`, wouldSettle: null };
+  const longest = seen.recording.stages.findLast((stage) => stage.kind === "constant-voltage" && hoursOf(stage) >= longHoldH);
+  if (!isComplete && claim.value.startsWith(letters) && longest !== undefined)
+    return {
+      ...held,
+      outcome: "short of",
+      why: `the maker names ${claim.value}; the recording shows ${shown}, and the limit was held for ${hoursOf(longest).toFixed(0)} h without a change-over`,
+      wouldSettle: null,
+    };
   if (!isComplete && claim.value.startsWith(letters))
     return {
       ...held,

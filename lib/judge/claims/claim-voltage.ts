@@ -1,3 +1,4 @@
+import { hoursOf, longHoldH } from "../../measure/long-hold.ts";
 import type { MeasuredRecording } from "../../measure/recording.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import { uncertaintyOfReading } from "../../measure/uncertainty-of-reading.ts";
@@ -39,7 +40,10 @@ export function judgeFloatVoltage(context: TestContext): JudgedClaim | undefined
   const claim = context.mode.claims.floatVoltageV;
   const subject = { id: "claim-float-voltage", label: "Float voltage", unit: "V" };
   if (claim === undefined) return undefined;
-  const held = highestHeld(context, (stage) => stage.kind === "float");
+  // A limit that was never left is what the charger holds in place of a float.
+  const held =
+    highestHeld(context, (stage) => stage.kind === "float") ??
+    highestHeld(context, (stage) => stage.kind === "constant-voltage" && hoursOf(stage) >= longHoldH);
   if (held === undefined)
     return notTested(
       subject,

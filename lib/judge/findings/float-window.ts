@@ -13,18 +13,7 @@ export const floatWindow: FindingDefinition = {
     const window = floatWindowOf(context.battery);
     const outcome = holdingVoltage.compute(context);
     const figures = ["test#holding-voltage"];
-    const days = longestHoldAboveH(context, window.highV) / 24;
     if ("absent" in outcome) {
-      if (days >= 1)
-        return {
-          verdict: "no",
-          weight: "bad",
-          sentence: `It held more than ${window.highV.toFixed(1)} V for ${days.toFixed(1)} days without letting go: do not leave it connected.`,
-          why: [`float window ${window.words}`, "no lower voltage was seen"],
-          wouldSettle: null,
-          figures: [],
-          doubts: [],
-        };
       return {
         verdict: "not put to the test",
         weight: "untested",
@@ -79,13 +68,3 @@ export const floatWindow: FindingDefinition = {
     };
   },
 };
-
-/** The longest time, h, that one recording shows a voltage held above a limit. */
-function longestHoldAboveH(context: Parameters<FindingDefinition["judge"]>[0], limitV: number): number {
-  const holds = context.connections
-    .flatMap((connection) => connection.recordings)
-    .flatMap((recording) => recording.stages)
-    .filter((stage) => stage.kind === "constant-voltage" && (stage.voltageEndV ?? 0) > limitV)
-    .map((stage) => (stage.endS - stage.startS) / 3600);
-  return Math.max(0, ...holds);
-}

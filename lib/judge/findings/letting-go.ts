@@ -1,7 +1,6 @@
+import { hoursOf, longHoldH } from "../../measure/long-hold.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 
-/** A charger that holds its limit for longer than this has no end of its own that matters to an owner. Our definition. */
-const longH = 24;
 /** Gassing begins at about this voltage a cell at 25 °C: 2.40 V less the tolerance of the convention (common practice). */
 const gassingVPerCell = 2.35;
 
@@ -16,13 +15,11 @@ export const lettingGo: FindingDefinition = {
     const holds = context.connections
       .flatMap((connection) => connection.recordings.map((recording) => recording))
       .flatMap((recording) =>
-        recording.stages
-          .filter((stage) => stage.kind === "constant-voltage")
-          .map((stage) => ({ recording, stage, hours: (stage.endS - stage.startS) / 3600 })),
+        recording.stages.filter((stage) => stage.kind === "constant-voltage").map((stage) => ({ recording, stage, hours: hoursOf(stage) })),
       )
       .filter(({ stage }) => (stage.voltageEndV ?? 0) / context.battery.cells > gassingVPerCell);
     const longest = holds.sort((a, b) => b.hours - a.hours)[0];
-    if (longest === undefined || longest.hours < longH) return undefined;
+    if (longest === undefined || longest.hours < longHoldH) return undefined;
     return {
       verdict: "no",
       weight: "bad",

@@ -3,6 +3,7 @@ import { type FigureDefinition, notMeasured } from "../define.ts";
 import { addAmounts, energyOf } from "../integrals.ts";
 import { evidenceOf } from "../recording.ts";
 import { evidenceOfCell, type TestContext } from "../test-context.ts";
+import { chargeUnrecorded } from "./charge-unrecorded.ts";
 
 export const energyMains: FigureDefinition<TestContext> = {
   id: "energy-mains",
@@ -10,8 +11,8 @@ export const energyMains: FigureDefinition<TestContext> = {
   unit: "kWh",
   version: 1,
   explain:
-    "From the energy meter's readings where it was read at two visits; else the energy recorded at the battery over the stated efficiency, which leaves out what was not recorded.",
-  formula: "E_last − E_first, or W_recorded / η",
+    "From the energy meter's readings where it was read at two visits; else the energy that went into the battery over the stated efficiency: what was recorded, and what the density says went in unrecorded.",
+  formula: "E_last − E_first, or (W_recorded + U · Q_unrecorded) / η",
   source: "Definition; the efficiency is a stated rule with bounds.",
   checkedBy: ["Small invented test records"],
   compute: (context) => {
@@ -39,12 +40,32 @@ export const energyMains: FigureDefinition<TestContext> = {
       recordings.map((recording) => ({ ...energyOf(recording), meter: recording.recorderId ?? recording.id })),
     );
     const { low, high } = context.rules.chargerEfficiency;
+    const unrecorded = unrecordedWh(context);
     return {
-      value: energyWh / 1000 / ((low + high) / 2),
-      interval: { low: energyWh / 1000 / high, high: energyWh / 1000 / low },
+      value: (energyWh + unrecorded.value) / 1000 / ((low + high) / 2),
+      interval: { low: (energyWh + unrecorded.low) / 1000 / high, high: (energyWh + unrecorded.high) / 1000 / low },
       basis: "projected",
       evidence: recordings.map((recording) => evidenceOf(recording)),
-      doubts: ["no energy meter was read: recorded energy over a stated efficiency, and unrecorded hours are left out"],
+      doubts: ["no energy meter was read: energy at the battery over a stated efficiency", ...unrecorded.doubts],
     };
   },
 };
+
+/** Volts for each nominal volt at which unrecorded charge is taken to have gone in: 13.8 V of 12 V, between bulk and limit. */
+const chargingVPerNominalV = 1.15;
+
+/** Energy of the charge that nobody recorded, Wh: nothing where none shows, and a doubt where it cannot be told. */
+function unrecordedWh(context: TestContext): { value: number; low: number; high: number; doubts: string[] } {
+  const charge = chargeUnrecorded.compute(context);
+  const voltageV = chargingVPerNominalV * context.battery.nominalVoltageV;
+  if (!("absent" in charge)) {
+    const low = charge.interval?.low ?? charge.value;
+    const high = charge.interval?.high ?? charge.value;
+    return { value: charge.value * voltageV, low: low * voltageV, high: high * voltageV, doubts: [] };
+  }
+  const doubts =
+    charge.absent === "not applicable" && charge.evidence !== undefined && charge.evidence.length > 0
+      ? []
+      : ["hours that were not recorded are left out"];
+  return { value: 0, low: 0, high: 0, doubts };
+}

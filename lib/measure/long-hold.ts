@@ -1,0 +1,36 @@
+/** What a charger holds for long: a float, or a limit that it never left. */
+import type { Stage } from "../nouns/stage.ts";
+import type { MeasuredRecording } from "./recording.ts";
+import type { MeasuredReading, TestContext } from "./test-context.ts";
+
+/** A voltage limit held for longer than this is what the owner gets when the charger is left on. Our definition: a day. */
+export const longHoldH = 24;
+
+/** The last stage in which a recording shows what is held for long; undefined where none does. */
+export function lastLongHold(context: TestContext): { recording: MeasuredRecording; stage: Stage } | undefined {
+  const recordings = context.connections.flatMap((connection) => connection.recordings);
+  for (const recording of [...recordings].reverse()) {
+    const stage = recording.stages.findLast(
+      (candidate) => candidate.kind === "float" || (candidate.kind === "constant-voltage" && hoursOf(candidate) >= longHoldH),
+    );
+    if (stage !== undefined && stage.voltageEndV !== null) return { recording, stage };
+  }
+  return undefined;
+}
+
+/** Hours that a stage lasted. */
+export function hoursOf(stage: Stage): number {
+  return (stage.endS - stage.startS) / 3600;
+}
+
+/**
+ * The last visit at which a voltmeter was read with the charger connected for a day or more, so that it had come to what it holds.
+ */
+export function lastHeldReading(context: TestContext): MeasuredReading | undefined {
+  return context.readings.findLast((reading) => {
+    const connection = reading.connection === undefined ? undefined : context.connections[reading.connection];
+    if (reading.values.terminal_V === undefined || reading.charger === "disconnected" || connection?.onMs === undefined) return false;
+    const stillOn = connection.offMs === undefined || reading.atMs <= connection.offMs;
+    return stillOn && reading.atMs - connection.onMs >= longHoldH * 3_600_000;
+  });
+}
