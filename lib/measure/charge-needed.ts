@@ -36,6 +36,7 @@ export function chargeNeeded(context: TestContext): Measured | { readonly absent
   const perKgPerL = Math.abs(chargeForDensityRise(massKg, first.meanAt25C, last.meanAt25C + 0.001) - value) / 0.001;
   // The hydrometer's error is common to both visits and nearly cancels in the rise; its rounding and mixing do not. Half is kept.
   const ofDensity = ((first.standardUncertainty ?? 0.0025) + (last.standardUncertainty ?? 0.0025)) / 2;
+  const unstated = first.standardUncertainty === undefined || last.standardUncertainty === undefined;
   return {
     value,
     standardUncertainty: combine(massUncertaintyShare * Math.abs(value), perKgPerL * ofDensity),
@@ -44,6 +45,7 @@ export function chargeNeeded(context: TestContext): Measured | { readonly absent
       electrolyteKgPerCell === undefined
         ? "the mass of acid is estimated from the rated capacity"
         : "the mass of acid is as the battery's record gives it, taken within 5 %",
+      ...(unstated ? ["the hydrometer's accuracy is not stated; ±0.005 kg/l is taken"] : []),
       "the hydrometer reads the top of the cell; stratified acid hides charge from it",
     ],
   };

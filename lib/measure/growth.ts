@@ -6,7 +6,10 @@ import type { DensityReading, MeasuredReading, TestContext } from "./test-contex
 export type GrowthPoint = {
   readonly reading: MeasuredReading;
   readonly density: DensityReading;
+  /** Hours known to be connected by then. */
   readonly hours: number;
+  /** Hours that it can have been connected by then at most: more than `hours` where nobody saw an end. */
+  readonly mostHours: number;
   readonly connections: number;
 };
 
@@ -20,12 +23,29 @@ export function growthPoints(context: TestContext): GrowthPoint[] {
   return context.readings.flatMap((reading) =>
     reading.density === undefined || reading.hoursConnectedBefore === undefined || reading.mixed === true
       ? []
-      : [{ reading, density: reading.density, hours: reading.hoursConnectedBefore, connections: reading.connectionsBefore }],
+      : [
+          {
+            reading,
+            density: reading.density,
+            hours: reading.hoursConnectedBefore,
+            mostHours: mostHoursBefore(context, reading.atMs),
+            connections: reading.connectionsBefore,
+          },
+        ],
   );
 }
 
+/** Hours that connections can have lasted until an instant: one whose end nobody saw may have gone on until the next began. */
+function mostHoursBefore(context: TestContext, atMs: number): number {
+  return context.connections.reduce((sum, { onMs, offMs }, index) => {
+    if (onMs === undefined || onMs > atMs) return sum;
+    const nextOnMs = context.connections[index + 1]?.onMs ?? Number.POSITIVE_INFINITY;
+    return sum + (Math.min(atMs, offMs ?? nextOnMs) - onMs) / 3_600_000;
+  }, 0);
+}
+
 export type TargetOutcome =
-  | { readonly kind: "no target" | "no density"; readonly why: string }
+  | { readonly kind: "no target" | "no density" | "unplaced"; readonly why: string }
   | { readonly kind: "reached"; readonly at: GrowthPoint; readonly before: GrowthPoint | undefined; readonly doubts: readonly string[] }
   | {
       readonly kind: "projected";
@@ -44,7 +64,7 @@ const furthestShare = 3;
  * Whether and when the target density was, or will be, reached.
  *
  * Reached: the first visit whose mean density is at the target; a visit only says "by now", so the true moment lies between it and
- * the visit before. Not reached: hours and density are fitted with d₀ + a·(1 − exp(−h/τ)); where even the ceiling stays below the
+ * the visit before. Where nobody noted when a connection began, visits cannot be placed and nothing is said. Not reached: hours and density are fitted with d₀ + a·(1 − exp(−h/τ)); where even the ceiling stays below the
  * target, or the last day's charge moved the density by no more than the hydrometer's step, it is not reachable as it goes. Where the
  * curve reaches the target, the hours are given between that curve and a straight line through the last visits, which grows too fast.
  *
@@ -53,8 +73,15 @@ const furthestShare = 3;
 export function findTargetOutcome(context: TestContext): TargetOutcome {
   const target = context.test.target;
   if (target === undefined) return { kind: "no target", why: "the test names no target density" };
+  if (!context.readings.some((reading) => reading.density !== undefined)) return { kind: "no density", why: "no density was read" };
+  const unplaced = context.connections.find((connection) => connection.onMs === undefined);
+  if (unplaced !== undefined)
+    return {
+      kind: "unplaced",
+      why: `nobody noted when connection ${unplaced.number} began, so it is not known how long the charger had worked at each visit`,
+    };
   const points = growthPoints(context);
-  if (points.length === 0) return { kind: "no density", why: "no density was read" };
+  if (points.length === 0) return { kind: "no density", why: "no density was read without mixing the acid first" };
   const goal = target.densityAt25C;
   const reachedAt = points.findIndex((point) => point.connections > 0 && point.density.meanAt25C >= goal - 0.0005);
   const reached = points[reachedAt];

@@ -6,32 +6,98 @@ import type { MeasuredRecording } from "./recording.ts";
 
 export type Amount = { readonly value: number; readonly standardUncertainty: number | undefined };
 
+/** Part of a recording, s from its first sample; all of it where left out. */
+export type Part = { readonly fromS: number; readonly toS: number };
+
 /**
  * Charge over the covered time, Ah; gaps add nothing.
  *
  * The meter's error is one and the same for all its samples, so it does not average out: the part that goes with the reading is that
  * share of the charge, the fixed part is that current over the whole time. Source: JCGM 100:2008, 5.2.2 (from memory).
+ *
+ * @param part  samples outside it count nothing
+ * @returns 0 Ah for fewer than two samples
  */
-export function chargeOf(recording: MeasuredRecording): Amount {
+export function chargeOf(recording: MeasuredRecording, part: Part = whole): Amount {
   const { trace } = recording;
   const hours = trace.elapsedS.map((elapsedS) => elapsedS / 3600);
-  const value = trace.stretches.reduce((sum, [from, to]) => sum + trapezoid(hours, trace.currentsA, from, to), 0);
-  return { value, standardUncertainty: ofSum(recording.recorder?.measures?.current, value, trace.coveredS / 3600) };
+  const ranges = rangesIn(recording, part);
+  const value = ranges.reduce((sum, [from, to]) => sum + trapezoid(hours, trace.currentsA, from, to), 0);
+  return { value, standardUncertainty: ofSum(recording.recorder?.measures?.current, value, coveredS(recording, ranges) / 3600) };
 }
 
 /** Energy over the covered time, Wh; gaps add nothing. Errors of voltage and current are taken as independent of each other. */
-export function energyOf(recording: MeasuredRecording): Amount {
+export function energyOf(recording: MeasuredRecording, part: Part = whole): Amount {
   const { trace } = recording;
   const hours = trace.elapsedS.map((elapsedS) => elapsedS / 3600);
   const powerW = trace.voltagesV.map((voltageV, i) => voltageV * (trace.currentsA[i] as number));
-  const value = trace.stretches.reduce((sum, [from, to]) => sum + trapezoid(hours, powerW, from, to), 0);
-  const charge = chargeOf(recording);
+  const value = rangesIn(recording, part).reduce((sum, [from, to]) => sum + trapezoid(hours, powerW, from, to), 0);
+  const charge = chargeOf(recording, part);
   const accuracyV = recording.recorder?.measures?.voltage;
   if (charge.standardUncertainty === undefined || accuracyV === undefined || charge.value === 0)
     return { value, standardUncertainty: undefined };
   const meanV = value / charge.value;
   const ofVoltage = standardUncertaintyOf(accuracyV, meanV) * Math.abs(charge.value);
   return { value, standardUncertainty: combine(charge.standardUncertainty * Math.abs(meanV), ofVoltage) };
+}
+
+const whole: Part = { fromS: Number.NEGATIVE_INFINITY, toS: Number.POSITIVE_INFINITY };
+
+/** Half-open ranges of samples of a part, without a gap in them. */
+function rangesIn({ trace }: MeasuredRecording, { fromS, toS }: Part): [number, number][] {
+  return trace.stretches.flatMap(([from, to]): [number, number][] => {
+    let start = from;
+    while (start < to && (trace.elapsedS[start] as number) < fromS) start++;
+    let end = to;
+    while (end > start && (trace.elapsedS[end - 1] as number) > toS) end--;
+    return end > start ? [[start, end]] : [];
+  });
+}
+
+function coveredS({ trace }: MeasuredRecording, ranges: readonly (readonly [number, number])[]): number {
+  return ranges.reduce((sum, [from, to]) => sum + (trace.elapsedS[to - 1] as number) - (trace.elapsedS[from] as number), 0);
+}
+
+/** A recording with the part of it that counts. */
+export type Counted = { readonly recording: MeasuredRecording; readonly part: Part };
+
+/**
+ * Recordings with the parts that count, so that an hour that two recorders saw is counted once: of two that overlap, the one that
+ * began first counts. A recording whose start nobody knows cannot be placed, and counts whole.
+ *
+ * @param fromMs, toMs  instants outside which nothing counts, ms since 1970 UTC
+ */
+export function countedOnce(
+  recordings: readonly MeasuredRecording[],
+  fromMs = Number.NEGATIVE_INFINITY,
+  toMs = Number.POSITIVE_INFINITY,
+): Counted[] {
+  const order = (recording: MeasuredRecording): number => recording.startMs ?? Number.NEGATIVE_INFINITY;
+  let seenUntilMs = fromMs;
+  return [...recordings]
+    .sort((a, b) => order(a) - order(b) || 0)
+    .map((recording) => {
+      const { startMs } = recording;
+      if (startMs === undefined) return { recording, part: whole };
+      const part = { fromS: (seenUntilMs - startMs) / 1000, toS: (toMs - startMs) / 1000 };
+      seenUntilMs = Math.max(seenUntilMs, startMs + recording.trace.spanS * 1000);
+      return { recording, part };
+    });
+}
+
+/** Charge of several recordings, Ah, each hour counted once. */
+export function chargeOfAll(counted: readonly Counted[]): Amount {
+  return addAmounts(counted.map(({ recording, part }) => ({ ...chargeOf(recording, part), meter: recording.recorderId ?? recording.id })));
+}
+
+/** Energy of several recordings, Wh, each hour counted once. */
+export function energyOfAll(counted: readonly Counted[]): Amount {
+  return addAmounts(counted.map(({ recording, part }) => ({ ...energyOf(recording, part), meter: recording.recorderId ?? recording.id })));
+}
+
+/** Time that recordings cover, h, gaps taken off and each hour counted once. */
+export function coveredHoursOfAll(counted: readonly Counted[]): number {
+  return counted.reduce((sum, { recording, part }) => sum + coveredS(recording, rangesIn(recording, part)), 0) / 3600;
 }
 
 /** Uncertainty of a sum over time of readings by one meter: its error at the mean reading, times the time. */

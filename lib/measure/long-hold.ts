@@ -25,11 +25,14 @@ export function hoursOf(stage: Stage): number {
 
 /**
  * The last visit at which a voltmeter was read with the charger connected for a day or more, so that it had come to what it holds.
+ *
+ * Where a clamp meter found more than C/100 flowing, the charge was still going on, and the voltage is not yet what is held.
  */
 export function lastHeldReading(context: TestContext): MeasuredReading | undefined {
   return context.readings.findLast((reading) => {
     const connection = reading.connection === undefined ? undefined : context.connections[reading.connection];
     if (reading.values.terminal_V === undefined || reading.charger === "disconnected" || connection?.onMs === undefined) return false;
+    if ((reading.values.clamp_A?.value ?? 0) > context.battery.capacityAh / 100) return false;
     const stillOn = connection.offMs === undefined || reading.atMs <= connection.offMs;
     return stillOn && reading.atMs - connection.onMs >= longHoldH * 3_600_000;
   });

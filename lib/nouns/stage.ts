@@ -2,6 +2,11 @@
 import { z } from "zod";
 
 export const stageKinds = {
+  "soft-start": {
+    label: "Soft start",
+    letter: "I",
+    explain: "A low current first, before the full one, while the battery's voltage is still low.",
+  },
   "constant-current": {
     label: "Constant current",
     letter: "I",
@@ -17,6 +22,21 @@ export const stageKinds = {
     letter: "U",
     explain: "The charger holds its voltage limit and the battery takes less and less.",
   },
+  "finishing-current": {
+    label: "Constant current at high voltage",
+    letter: "I",
+    explain: "After the limit the charger holds a small current and lets the voltage climb above the limit, to gas and mix the acid.",
+  },
+  throttled: {
+    label: "Throttled current",
+    letter: "I",
+    explain: "The charger holds a lower current than before for a while, as one does that has grown too warm, and then goes back.",
+  },
+  "on-off-holding": {
+    label: "Holding between two voltages",
+    letter: null,
+    explain: "The charger waits until the voltage has sunk to a lower threshold, charges up to an upper one, and waits again.",
+  },
   float: { label: "Float", letter: "U", explain: "A lower voltage is held after the limit was reached, with little current." },
   pulses: { label: "Pulses", letter: null, explain: "The current goes on and off, over and over." },
   rest: { label: "Rest", letter: null, explain: "No charging current; the battery's voltage relaxes." },
@@ -26,7 +46,7 @@ export const stageKinds = {
 } as const;
 export type StageKind = keyof typeof stageKinds;
 
-export const limiters = ["charger", "battery", "nobody", "unknown"] as const;
+export const limiters = ["charger", "throttle", "battery", "nobody", "unknown"] as const;
 export type Limiter = (typeof limiters)[number];
 
 /** Who ended a recording. "The recording ended" is never published as "the charger finished". */

@@ -17,7 +17,7 @@ export type PublishEffects = { onPage?(done: number, total: number): void };
  * new one moved in, the old one removed. Where anything fails, the last good site stays as it was.
  *
  * @param outDir  the site's folder; its parent must be writable
- * @throws where a page cannot be rendered or a link is broken
+ * @throws where a page cannot be rendered, a link is broken, or the folder holds something that is no site of ours
  */
 export async function publish(
   results: Results,
@@ -25,6 +25,7 @@ export async function publish(
   outDir: string,
   effects: PublishEffects = {},
 ): Promise<{ pages: number }> {
+  await refuseForeignFolder(outDir);
   await restoreAfterCrash(outDir);
   const fresh = `${outDir}.new-${process.pid}`;
   try {
@@ -66,6 +67,16 @@ async function copyRawFiles(results: Results, files: readonly InputFile[], dir: 
   }
 }
 
+/** A folder that is published into is replaced as a whole, so it must be new, empty, or a site that was published before. */
+async function refuseForeignFolder(outDir: string): Promise<void> {
+  if (!(await exists(outDir))) return;
+  const entries = await readdir(outDir);
+  const isSite =
+    (await exists(path.join(outDir, "data/index.json"))) && (await exists(path.join(outDir, "data/schemas/index.schema.json")));
+  if (entries.length > 0 && !isSite)
+    throw new Error("the output folder holds other files and would be replaced as a whole; name an empty or new folder with --out");
+}
+
 async function swap(fresh: string, outDir: string): Promise<void> {
   const old = `${outDir}.old-${process.pid}`;
   await rm(old, { recursive: true, force: true });
@@ -85,7 +96,8 @@ async function restoreAfterCrash(outDir: string): Promise<void> {
   const parent = path.dirname(outDir);
   await mkdir(parent, { recursive: true });
   const name = path.basename(outDir);
-  const leftovers = (await readdir(parent)).filter((entry) => entry.startsWith(`${name}.old-`) || entry.startsWith(`${name}.new-`)).sort();
+  const isOurs = (entry: string): boolean => entry.startsWith(`${name}.`) && /^(?:old|new)-\d+$/.test(entry.slice(name.length + 1));
+  const leftovers = (await readdir(parent)).filter(isOurs).sort();
   for (const leftover of leftovers) {
     if (isAlive(Number(leftover.slice(leftover.lastIndexOf("-") + 1)))) continue;
     const full = path.join(parent, leftover);

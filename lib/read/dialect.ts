@@ -116,7 +116,7 @@ function layoutUnder(
 }
 
 const roleWords = {
-  time: /^(?:date[ _-]?time|time|timestamp|date|elapsed|clock|datetime|zeit|datum|uhrzeit|czas|data|godzina|heure|temps|hora|tiempo|t)\b/i,
+  time: /^(?:date[ _-]?time|time|timestamp|date|elapsed|clock|datetime|zeit|datum|uhrzeit|czas|data|godzina|heure|temps|hora|tiempo|t)(?:\b|_)/i,
   voltage: /^(?:v|u|volt|volts|voltage|spannung|napi[eę]cie|tension|voltaje|tensi[oó]n|ubat|vbat|u_?batt?|v_?batt?)(?:\b|_)/i,
   current: /^(?:i|a|amp|amps|ampere|current|strom|pr[aą]d|courant|corriente|ibat|i_?batt?)(?:\b|_)/i,
   temperature: /^(?:temp|temperature|temperatur|temperatura|temp[eé]rature)/i,

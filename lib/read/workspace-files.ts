@@ -16,6 +16,9 @@ export type InputFile = {
 
 const ignored = new Set([".DS_Store", "Thumbs.db", "desktop.ini"]);
 
+/** Notes for people, which may stand anywhere. */
+const forPeople = /^(?:readme|licen[cs]e)\b/i;
+
 /**
  * Lists and digests every file below `data/` and `content/` of a workspace, sorted by path.
  *
@@ -36,7 +39,7 @@ export async function listWorkspace(root: string): Promise<{ files: InputFile[];
       return;
     }
     for (const name of entries.sort()) {
-      if (name.startsWith(".") || ignored.has(name)) continue;
+      if (name.startsWith(".") || ignored.has(name) || forPeople.test(name)) continue;
       const child = `${relative}/${name}`;
       const absolutePath = path.join(realRoot, child);
       const status = await lstat(absolutePath);

@@ -1,6 +1,7 @@
 import { hoursOf, longHoldH } from "../../measure/long-hold.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
+import { whyNoStages } from "./shared.ts";
 
 const subject = { id: "claim-characteristic", label: "Charge characteristic", unit: "" };
 
@@ -40,14 +41,20 @@ export function judgeCharacteristic(context: TestContext): JudgedClaim | undefin
       ...common,
       measuredWords: null,
       outcome: "not put to the test",
-      why: "no recording shows a charge",
+      why: whyNoStages(context) ?? "no recording shows a charge",
       wouldSettle: "a recording of a whole charge, voltage and current",
     };
   const isComplete = seen.ending?.by === "charger";
   const shown = `${letters} (${seen.recording.characteristic.words}) in ${seen.recording.id}`;
   const held = { ...common, measuredWords: letters };
   if (letters === claim.value || letters === `${claim.value}a`)
-    return { ...held, outcome: "meets", why: `the recording shows ${shown}`, wouldSettle: null };
+    return {
+      ...held,
+      outcome: "meets",
+      why: `the recording shows ${shown}`,
+      wouldSettle: null,
+      doubts: isComplete || letters.includes("o") ? [] : ["the recording ended before the charger did; a further stage may follow"],
+    };
   const longest = seen.recording.stages.findLast((stage) => stage.kind === "constant-voltage" && hoursOf(stage) >= longHoldH);
   if (!isComplete && claim.value.startsWith(letters) && longest !== undefined)
     return {
@@ -62,6 +69,13 @@ export function judgeCharacteristic(context: TestContext): JudgedClaim | undefin
       outcome: "cannot tell",
       why: `the recording shows ${shown}, and ended before the charger did`,
       wouldSettle: "a recording that goes on until the charger stops or holds",
+    };
+  if (claim.value.includes(letters) && !claim.value.startsWith(letters))
+    return {
+      ...held,
+      outcome: "cannot tell",
+      why: `the recording shows ${shown}: it began late, or the battery was too full to show the beginning`,
+      wouldSettle: "a recording from the first minute of a charge on a well discharged battery",
     };
   return { ...held, outcome: "short of", why: `the maker names ${claim.value}; the recording shows ${shown}`, wouldSettle: null };
 }

@@ -3,7 +3,7 @@ import type { TestContext } from "../../measure/test-context.ts";
 import { uncertaintyOfReading } from "../../measure/uncertainty-of-reading.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
 import { highestSlidingMean } from "../../signal/sliding-mean.ts";
-import { judgeNumber, notTested } from "./shared.ts";
+import { judgeNumber, notTested, whyNoStages } from "./shared.ts";
 
 const subject = { id: "claim-current", label: "Output current", unit: "A" };
 
@@ -28,7 +28,7 @@ export function judgeCurrent(context: TestContext): JudgedClaim | undefined {
       subject,
       claim,
       rules.currentTolerance,
-      "no recording shows a stretch in which the charger, and not the battery, limited the current",
+      whyNoStages(context) ?? "no recording shows a stretch in which the charger, and not the battery, limited the current",
       "a recording from the first minute of a charge on a well discharged battery",
     );
   return judgeNumber(

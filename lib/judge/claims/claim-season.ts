@@ -1,6 +1,7 @@
 import { holdingVoltage } from "../../measure/figures/holding-voltage.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
+import { decide } from "../decision-rule.ts";
 import { floatWindowOf } from "../float-window.ts";
 
 /**
@@ -38,19 +39,27 @@ export function judgeSeason(context: TestContext): JudgedClaim | undefined {
       wouldSettle: "a recording, or a voltmeter reading with the charger connected, days after it reported full",
       figure: null,
     };
-  const halfWidth = context.rules.coverageFactor * (outcome.standardUncertainty ?? 0);
-  const low = outcome.value - halfWidth;
-  const high = outcome.value + halfWidth;
-  const verdict =
-    low >= window.lowV && high <= window.highV ? "meets" : high < window.lowV ? "short of" : low > window.highV ? "above" : "cannot tell";
+  const held = { ...common, measured: outcome.value, figure: "test#holding-voltage", doubts: [...(outcome.doubts ?? [])] };
+  const seen = `${outcome.value.toFixed(2)} V is held`;
+  if (outcome.standardUncertainty === undefined)
+    return {
+      ...held,
+      low: null,
+      high: null,
+      outcome: "cannot tell",
+      why: `${seen}; the meter's accuracy is not stated, so the value cannot be held against the window`,
+      wouldSettle: "the meter's accuracy, from its data sheet or a calibration",
+    };
+  const { decision: rule, coverageFactor } = context.rules;
+  const { value, standardUncertainty } = outcome;
+  const decision = decide({ value, standardUncertainty, acceptLow: window.lowV, acceptHigh: window.highV, rule, coverageFactor });
   return {
-    ...common,
-    measured: outcome.value,
-    low: outcome.standardUncertainty === undefined ? null : low,
-    high: outcome.standardUncertainty === undefined ? null : high,
-    outcome: outcome.standardUncertainty === undefined ? "cannot tell" : verdict,
-    why: `${outcome.value.toFixed(2)} V is held`,
-    wouldSettle: verdict === "cannot tell" ? "a more accurate voltmeter" : null,
-    figure: "test#holding-voltage",
+    ...held,
+    low: value - coverageFactor * standardUncertainty,
+    high: value + coverageFactor * standardUncertainty,
+    outcome: decision.outcome,
+    probability: Number.isNaN(decision.probabilityWithin) ? null : decision.probabilityWithin,
+    why: `${seen}; ${decision.words}`,
+    wouldSettle: decision.outcome === "cannot tell" ? "a more accurate voltmeter" : null,
   };
 }

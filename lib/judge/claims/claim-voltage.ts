@@ -5,7 +5,7 @@ import { uncertaintyOfReading } from "../../measure/uncertainty-of-reading.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
 import type { Stage } from "../../nouns/stage.ts";
 import { combine } from "../../units/uncertainty.ts";
-import { type Held, judgeNumber, notTested } from "./shared.ts";
+import { type Held, judgeNumber, notTested, whyNoStages } from "./shared.ts";
 
 /** A stage this short may not have settled at its voltage. */
 const shortestS = 600;
@@ -29,7 +29,7 @@ export function judgeVoltage(context: TestContext): JudgedClaim | undefined {
       subject,
       claim,
       context.rules.voltageTolerance,
-      "no recording reaches a voltage that the charger held",
+      whyNoStages(context) ?? "no recording reaches a voltage that the charger held",
       "a recording that goes on until the current has begun to fall",
     );
   return judgeNumber(subject, claim, held, context.rules.voltageTolerance, context.rules);
@@ -49,7 +49,7 @@ export function judgeFloatVoltage(context: TestContext): JudgedClaim | undefined
       subject,
       claim,
       context.rules.voltageTolerance,
-      "no recording reaches a float",
+      whyNoStages(context) ?? "no recording reaches a float",
       "a recording that goes on after the charger has reported full, with a recorder that does not stop by itself",
     );
   return judgeNumber(subject, claim, held, context.rules.voltageTolerance, context.rules);

@@ -1,4 +1,5 @@
 /** What the claims have in common: limits from tolerances, and the published form of a verdict. */
+import type { TestContext } from "../../measure/test-context.ts";
 import type { Claims } from "../../nouns/charger.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
 import type { Rules, Tolerance } from "../../nouns/rules.ts";
@@ -75,6 +76,19 @@ export function judgeNumber(subject: Subject, claim: NumberClaim, held: Held, si
     why: `${held.why}; ${decision.words}`,
     wouldSettle: decision.outcome === "cannot tell" ? "a more accurate recorder, or its calibration" : null,
   };
+}
+
+/**
+ * Why no recording of a test shows stages at all: there is none, or none logs both voltage and current.
+ *
+ * @returns undefined where at least one recording shows stages
+ */
+export function whyNoStages(context: TestContext): string | undefined {
+  const recordings = context.connections.flatMap((connection) => connection.recordings);
+  if (recordings.length === 0) return "nothing was recorded";
+  if (recordings.some((recording) => recording.stages.length > 0)) return undefined;
+  const both = recordings.some(({ trace }) => trace.hasVoltage && trace.hasCurrent);
+  return both ? "no recording is long enough to show what the charger does" : "no recorder logged both voltage and current";
 }
 
 /** A number claim that nothing measured bears on. */

@@ -1,4 +1,5 @@
 import { holdingVoltage } from "../../measure/figures/holding-voltage.ts";
+import { lastLongHold } from "../../measure/long-hold.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 import { floatWindowOf } from "../float-window.ts";
 
@@ -24,9 +25,29 @@ export const floatWindow: FindingDefinition = {
         doubts: [],
       };
     }
-    const halfWidth = context.rules.coverageFactor * (outcome.standardUncertainty ?? 0);
+    if (outcome.standardUncertainty === undefined)
+      return {
+        verdict: "cannot tell",
+        weight: "unsure",
+        sentence: `It holds about ${outcome.value.toFixed(2)} V, but how far the meter may be off is not stated, so it cannot be held against the float window.`,
+        why: [`${outcome.value.toFixed(2)} V was read; float window ${window.words}`],
+        wouldSettle: "the meter's accuracy, from its data sheet or a calibration",
+        figures,
+        doubts: [...(outcome.doubts ?? [])],
+      };
+    const halfWidth = context.rules.coverageFactor * outcome.standardUncertainty;
     const why = [`${outcome.value.toFixed(2)} ± ${halfWidth.toFixed(2)} V is held; float window ${window.words}`];
     const doubts = [...(outcome.doubts ?? []), "one battery and one season's temperature; a charger may not compensate for heat and cold"];
+    if (outcome.value - halfWidth > window.highV && lastLongHold(context) === undefined)
+      return {
+        verdict: "probably not",
+        weight: "caution",
+        sentence: `A voltmeter found ${outcome.value.toFixed(2)} V after more than a day, above the float window; one reading does not show what it holds for a season.`,
+        why,
+        wouldSettle: "a recording of some days after the charger reported full",
+        figures,
+        doubts,
+      };
     if (outcome.value - halfWidth > window.highV)
       return {
         verdict: "no",

@@ -1,4 +1,5 @@
 import { hoursOf, longHoldH } from "../../measure/long-hold.ts";
+import type { Stage } from "../../nouns/stage.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 
 /** Gassing begins at about this voltage a cell at 25 °C: 2.40 V less the tolerance of the convention (common practice). */
@@ -13,23 +14,53 @@ export const lettingGo: FindingDefinition = {
   checkedBy: ["Demo logs against the generator's truth"],
   judge(context) {
     const holds = context.connections
-      .flatMap((connection) => connection.recordings.map((recording) => recording))
-      .flatMap((recording) =>
-        recording.stages.filter((stage) => stage.kind === "constant-voltage").map((stage) => ({ recording, stage, hours: hoursOf(stage) })),
+      .flatMap((connection) => connection.recordings.map((recording, place) => ({ recording, ending: connection.endings[place] })))
+      .flatMap(({ recording, ending }) =>
+        recording.stages.flatMap((stage, place) =>
+          stage.kind === "constant-voltage"
+            ? [
+                {
+                  recording,
+                  stage,
+                  hours: hoursOf(stage),
+                  letsGo: letsGoAfter(recording.stages.slice(place + 1), ending?.by === "charger"),
+                },
+              ]
+            : [],
+        ),
       )
       .filter(({ stage }) => (stage.voltageEndV ?? 0) / context.battery.cells > gassingVPerCell);
     const longest = holds.sort((a, b) => b.hours - a.hours)[0];
     if (longest === undefined || longest.hours < longHoldH) return undefined;
+    const figures = [`recording/${longest.recording.id}#sustained-voltage`];
+    const heldV = longest.stage.voltageEndV ?? 0;
+    const why = [
+      `${longest.recording.id}, lines ${longest.stage.lines[0]} to ${longest.stage.lines[1]}: ${(heldV / context.battery.cells).toFixed(2)} V a cell for ${longest.hours.toFixed(0)} h`,
+    ];
+    if (longest.letsGo)
+      return {
+        verdict: "only after a day",
+        weight: "caution",
+        sentence: `It held ${heldV.toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days before it let go; a battery gasses at that voltage.`,
+        why,
+        wouldSettle: null,
+        figures,
+        doubts: [],
+      };
     return {
       verdict: "no",
       weight: "bad",
-      sentence: `It held ${(longest.stage.voltageEndV ?? 0).toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days and was not seen to let go; a battery gasses at that voltage.`,
-      why: [
-        `${longest.recording.id}, lines ${longest.stage.lines[0]} to ${longest.stage.lines[1]}: ${((longest.stage.voltageEndV ?? 0) / context.battery.cells).toFixed(2)} V a cell for ${longest.hours.toFixed(0)} h`,
-      ],
+      sentence: `It held ${heldV.toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days and was not seen to let go; a battery gasses at that voltage.`,
+      why,
       wouldSettle: null,
-      figures: [`recording/${longest.recording.id}#sustained-voltage`],
+      figures,
       doubts: [],
     };
   },
 };
+
+/** Whether the charger itself then lowers its voltage or stops; current that goes because somebody took the clamps off is no letting go. */
+function letsGoAfter(later: readonly Stage[], endedByCharger: boolean): boolean {
+  const next = later[0]?.kind;
+  return next === "float" || (next === "rest" && (endedByCharger || later.length > 1));
+}

@@ -14,14 +14,18 @@ export const recordingEndings: FindingDefinition = {
     if (endings.length === 0) return undefined;
     const count = (by: string): number => endings.filter(({ ending }) => ending?.by === by).length;
     const [charger, recorder, unknown] = [count("charger"), count("recorder"), count("unknown")];
-    const why = endings.map(({ recording, ending }) => `${recording.id}: ended by ${ending?.words ?? "unknown"}`);
+    const why = endings.map(
+      ({ recording, ending }) =>
+        `${recording.id}: ${ending === undefined || ending.by === "unknown" ? `who ended it is ${ending?.words ?? "not known"}` : `ended by ${ending.words}`}`,
+    );
     const settle = endings.find(({ ending }) => ending?.wouldSettle !== null)?.ending?.wouldSettle ?? null;
-    const total = endings.length === 1 ? "the one recording" : `${endings.length} recordings`;
+    const shareOf = (part: number): string =>
+      endings.length === 1 ? "In the one recording" : `In ${part} of ${endings.length} recordings`;
     if (recorder > 0)
       return {
         verdict: "the recorder stopped first",
         weight: "caution",
-        sentence: `In ${recorder} of ${total} the recorder stopped while the charger worked on, so the end of the charge was not seen there.`,
+        sentence: `${shareOf(recorder)} the recorder stopped while the charger worked on, so the end of the charge was not seen there.`,
         why,
         wouldSettle: settle,
         figures: [],
@@ -31,7 +35,7 @@ export const recordingEndings: FindingDefinition = {
       return {
         verdict: "the charger stopped",
         weight: "good",
-        sentence: `In ${total} the charger itself was seen to stop.`,
+        sentence: `In ${endings.length === 1 ? "the one recording" : `all ${endings.length} recordings`} the charger itself was seen to stop.`,
         why,
         wouldSettle: null,
         figures: [],
@@ -41,7 +45,7 @@ export const recordingEndings: FindingDefinition = {
       return {
         verdict: "cannot tell",
         weight: "unsure",
-        sentence: `In ${unknown} of ${total} it cannot be told who stopped.`,
+        sentence: `${shareOf(unknown)} it cannot be told who stopped.`,
         why,
         wouldSettle: settle,
         figures: [],

@@ -29,17 +29,19 @@ export const targetDensity: FindingDefinition = {
     switch (outcome.kind) {
       case "no target":
       case "no density":
+      case "unplaced":
         return {
           verdict: "not put to the test",
           weight: "untested",
           sentence: `Whether the battery came back to full density is not known: ${outcome.why}.`,
           why: [outcome.why],
-          wouldSettle: "density readings at each visit, and a target",
+          wouldSettle:
+            outcome.kind === "unplaced" ? "the time at which each connection began" : "density readings at each visit, and a target",
           figures: [],
           doubts: [],
         };
       case "reached": {
-        const hours = outcome.at.hours.toFixed(0);
+        const hours = outcome.at.mostHours.toFixed(0);
         const after = outcome.at.connections === 1 ? "one connection" : `${outcome.at.connections} connections`;
         return {
           verdict: "reached",

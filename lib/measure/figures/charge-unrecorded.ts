@@ -1,9 +1,10 @@
 import { combine } from "../../units/uncertainty.ts";
 import { chargeNeeded } from "../charge-needed.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
-import { addAmounts, chargeOf } from "../integrals.ts";
+import { chargeOfAll, countedOnce } from "../integrals.ts";
 import { evidenceOf } from "../recording.ts";
 import type { TestContext } from "../test-context.ts";
+import { leftOutDoubts, missingAccuracy } from "./shared-doubts.ts";
 
 export const chargeUnrecorded: FigureDefinition<TestContext> = {
   id: "charge-unrecorded",
@@ -18,18 +19,24 @@ export const chargeUnrecorded: FigureDefinition<TestContext> = {
   compute: (context) => {
     const needed = chargeNeeded(context);
     if ("why" in needed) return notMeasured(needed.absent, needed.why, [context.recordEvidence]);
+    const recordings = context.connections.flatMap((connection) => connection.recordings);
+    const usable = recordings.filter((recording) => recording.trace.hasCurrent && recording.trace.elapsedS.length > 1);
+    const unplaced = usable.find((recording) => recording.startMs === undefined);
+    if (unplaced !== undefined)
+      return notMeasured("cannot tell", `nobody noted when ${unplaced.id} began, so it cannot be set against the visits`, needed.evidence);
     const read = context.readings.filter((reading) => reading.density !== undefined);
-    const fromMs = read[0]?.atMs ?? 0;
-    const toMs = read.at(-1)?.atMs ?? 0;
-    const between = context.connections
-      .flatMap((connection) => connection.recordings)
-      .filter(
-        (recording) =>
-          recording.trace.hasCurrent && recording.startMs !== undefined && recording.startMs >= fromMs && recording.startMs <= toMs,
-      );
-    const recorded = addAmounts(between.map((recording) => ({ ...chargeOf(recording), meter: recording.recorderId ?? recording.id })));
+    const counted = countedOnce(usable, read[0]?.atMs, read.at(-1)?.atMs);
+    const recorded = chargeOfAll(counted);
     const difference = needed.value - recorded.value;
-    const halfWidth = context.rules.coverageFactor * combine(needed.standardUncertainty ?? 0, recorded.standardUncertainty ?? 0);
+    const doubts = [
+      ...(needed.doubts ?? []),
+      ...missingAccuracy(usable, "current"),
+      ...leftOutDoubts(recordings, usable, "it logs no current"),
+    ];
+    const evidence = [...needed.evidence, ...usable.map((recording) => evidenceOf(recording))];
+    // Without the recorder's accuracy no interval can be defended: taking it as nought would make a worse recorder look surer.
+    if (recorded.standardUncertainty === undefined) return { value: Math.max(0, difference), evidence, doubts };
+    const halfWidth = context.rules.coverageFactor * combine(needed.standardUncertainty ?? 0, recorded.standardUncertainty);
     if (difference + halfWidth <= 0)
       return notMeasured(
         "not applicable",
@@ -39,8 +46,8 @@ export const chargeUnrecorded: FigureDefinition<TestContext> = {
     return {
       value: Math.max(0, difference),
       interval: { low: Math.max(0, difference - halfWidth), high: Math.max(0, difference + halfWidth) },
-      evidence: [...needed.evidence, ...between.map((recording) => evidenceOf(recording))],
-      doubts: [...(needed.doubts ?? []), ...(needed.standardUncertainty === undefined ? ["no interval of the hydrometer is known"] : [])],
+      evidence,
+      doubts,
     };
   },
 };

@@ -20,6 +20,8 @@ export const connectionsToTarget: FigureDefinition<TestContext> = {
         return notMeasured("not stated", outcome.why, [context.recordEvidence]);
       case "no density":
         return notMeasured("not measured", outcome.why, [context.recordEvidence]);
+      case "unplaced":
+        return notMeasured("cannot tell", outcome.why, [context.recordEvidence]);
       case "reached":
         return {
           value: outcome.at.connections,

@@ -19,6 +19,12 @@ export const costPerResult: FigureDefinition<TestContext> = {
     if (isSealed(context.battery))
       return notMeasured("not applicable", "a result is a battery at its target density, which cannot be read on a sealed one");
     const outcome = findTargetOutcome(context);
+    if (outcome.kind === "no target" || outcome.kind === "no density" || outcome.kind === "unplaced")
+      return notMeasured(
+        outcome.kind === "no target" ? "not stated" : outcome.kind === "no density" ? "not measured" : "cannot tell",
+        `whether the target was reached is not known: ${outcome.why}`,
+        [context.recordEvidence],
+      );
     if (outcome.kind !== "reached")
       return notMeasured("not reached", "the test brought no battery to its target, so there is no result to pay for", [
         context.recordEvidence,

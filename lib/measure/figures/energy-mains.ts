@@ -1,6 +1,6 @@
 import { standardUncertaintyOf } from "../../units/uncertainty.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
-import { addAmounts, energyOf } from "../integrals.ts";
+import { countedOnce, energyOfAll } from "../integrals.ts";
 import { evidenceOf } from "../recording.ts";
 import { evidenceOfCell, type TestContext } from "../test-context.ts";
 import { chargeUnrecorded } from "./charge-unrecorded.ts";
@@ -33,12 +33,10 @@ export const energyMains: FigureDefinition<TestContext> = {
     }
     const recordings = context.connections
       .flatMap((connection) => connection.recordings)
-      .filter((recording) => recording.trace.hasCurrent && recording.trace.hasVoltage);
+      .filter((recording) => recording.trace.hasCurrent && recording.trace.hasVoltage && recording.trace.elapsedS.length > 1);
     if (recordings.length === 0)
       return notMeasured("not measured", "no energy meter was read and no energy was recorded", [context.recordEvidence]);
-    const { value: energyWh } = addAmounts(
-      recordings.map((recording) => ({ ...energyOf(recording), meter: recording.recorderId ?? recording.id })),
-    );
+    const { value: energyWh } = energyOfAll(countedOnce(recordings));
     const { low, high } = context.rules.chargerEfficiency;
     const unrecorded = unrecordedWh(context);
     return {

@@ -1,8 +1,8 @@
 import { type FigureDefinition, type FigureOutcome, notMeasured } from "../define.ts";
-import { addAmounts, energyOf } from "../integrals.ts";
+import { countedOnce, energyOfAll } from "../integrals.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 import type { MeasuredConnection, TestContext } from "../test-context.ts";
-import { gapDoubts, missingAccuracy } from "./shared-doubts.ts";
+import { gapDoubts, leftOutDoubts, missingAccuracy, overlapDoubts } from "./shared-doubts.ts";
 
 const meta = {
   id: "energy-recorded",
@@ -37,10 +37,22 @@ function sum(recordings: readonly MeasuredRecording[]): FigureOutcome {
       "the recorder does not log both voltage and current",
       recordings.map((recording) => evidenceOf(recording)),
     );
-  const total = addAmounts(whole.map((recording) => ({ ...energyOf(recording), meter: recording.recorderId ?? recording.id })));
+  const usable = whole.filter((recording) => recording.trace.elapsedS.length > 1);
+  if (usable.length === 0)
+    return notMeasured(
+      "cannot tell",
+      "fewer than two rows have values, so nothing can be added up",
+      whole.map((recording) => evidenceOf(recording)),
+    );
   return {
-    ...total,
-    evidence: whole.map((recording) => evidenceOf(recording)),
-    doubts: [...missingAccuracy(whole, "current"), ...missingAccuracy(whole, "voltage"), ...gapDoubts(whole)],
+    ...energyOfAll(countedOnce(usable)),
+    evidence: usable.map((recording) => evidenceOf(recording)),
+    doubts: [
+      ...missingAccuracy(usable, "current"),
+      ...missingAccuracy(usable, "voltage"),
+      ...gapDoubts(usable),
+      ...overlapDoubts(usable),
+      ...leftOutDoubts(recordings, usable, "it does not log both voltage and current"),
+    ],
   };
 }

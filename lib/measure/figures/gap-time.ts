@@ -7,7 +7,7 @@ export const gapTime: FigureDefinition<MeasuredRecording> = {
   unit: "h",
   version: 1,
   explain:
-    "Time inside the recording in which no row was written for longer than the recorder's own pace allows: two and a half times the longest usual pause (99th percentile), or the longest pause that the recorder's record declares.",
+    "Time inside the recording in which no row was written for longer than the recorder's own pace allows: two and a half times the longest usual pause (99th percentile; 90th in a log of fewer than 200 rows), or the longest pause that the recorder's record declares.",
   formula: "Σ (tᵢ₊₁ − tᵢ) over gaps",
   source: "Our definition; the factor lets one missed row in a regular log pass.",
   checkedBy: ["A log with rows cut out: reference W066"],

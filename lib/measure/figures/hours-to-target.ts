@@ -20,12 +20,21 @@ export const hoursToTarget: FigureDefinition<TestContext> = {
         return notMeasured("not stated", outcome.why, [context.recordEvidence]);
       case "no density":
         return notMeasured("not measured", outcome.why, [context.recordEvidence]);
+      case "unplaced":
+        return notMeasured("cannot tell", outcome.why, [context.recordEvidence]);
       case "reached":
         return {
           value: outcome.at.hours,
-          interval: { low: outcome.before?.hours ?? 0, high: outcome.at.hours },
+          interval: { low: outcome.before?.hours ?? 0, high: outcome.at.mostHours },
           evidence: outcome.at.density.evidence,
-          doubts: outcome.doubts,
+          doubts: [
+            ...outcome.doubts,
+            ...(outcome.at.mostHours > outcome.at.hours + 0.01
+              ? [
+                  "nobody saw a connection end before that visit: the value counts the hours known to be connected, the upper end those possible",
+                ]
+              : []),
+          ],
         };
       case "projected":
         return {

@@ -31,14 +31,21 @@ export const densitySpread: FigureDefinition<Visit> = {
   unit: "kg/l",
   version: 1,
   explain: "Highest cell less lowest. Above about 0.04 to 0.05 kg/l the battery itself is suspect.",
-  formula: "ρ_max − ρ_min",
+  formula: "ρ_max − ρ_min; u = step/√6, two roundings of step/√12 each",
   source: "Vehicle service manuals reject at 0.040 to 0.050; a military manual at 0.025 (common practice).",
   checkedBy: ["Small invented test records"],
-  compute: ({ reading }) => {
+  compute: ({ context, reading }) => {
     const cells = reading.density?.cells ?? [];
     if (cells.length < 2) return notMeasured("not measured", "fewer than two cells were read");
     const values = cells.map((cell) => cell.at25C);
-    return { value: Math.max(...values) - Math.min(...values), evidence: cells.map((cell) => cell.evidence) };
+    // One hydrometer read both cells, so its error falls out of the difference; the rounding of two readings does not.
+    const stepKgPerL = context.instruments.hydrometer?.measures?.density?.resolution;
+    return {
+      value: Math.max(...values) - Math.min(...values),
+      standardUncertainty: stepKgPerL === undefined ? undefined : stepKgPerL / Math.sqrt(6),
+      evidence: cells.map((cell) => cell.evidence),
+      doubts: stepKgPerL === undefined ? ["the hydrometer's step is not stated, so no interval is given"] : [],
+    };
   },
 };
 

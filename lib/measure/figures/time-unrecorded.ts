@@ -1,4 +1,5 @@
 import { type FigureDefinition, notMeasured } from "../define.ts";
+import { countedOnce, coveredHoursOfAll } from "../integrals.ts";
 import { evidenceOf } from "../recording.ts";
 import type { MeasuredConnection } from "../test-context.ts";
 
@@ -16,7 +17,7 @@ export const timeUnrecorded: FigureDefinition<MeasuredConnection> = {
     const until = connection.offMs ?? connection.lastKnownMs;
     if (connection.onMs === undefined || until === undefined)
       return notMeasured("not recorded", "nobody noted when the connection began or ended", evidence);
-    const recordedH = connection.recordings.reduce((sum, recording) => sum + recording.trace.coveredS, 0) / 3600;
+    const recordedH = coveredHoursOfAll(countedOnce(connection.recordings));
     const hours = Math.max(0, (until - connection.onMs) / 3_600_000 - recordedH);
     if (connection.offMs === undefined)
       return notMeasured(

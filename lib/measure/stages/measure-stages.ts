@@ -13,7 +13,11 @@ const mostFitPoints = 2000;
 const worstMisfitShare = 0.06;
 
 const limiterOf: Readonly<Record<StageKind, Limiter>> = {
+  "soft-start": "charger",
   "constant-current": "charger",
+  "finishing-current": "charger",
+  throttled: "throttle",
+  "on-off-holding": "charger",
   drooping: "charger",
   pulses: "charger",
   "constant-voltage": "battery",

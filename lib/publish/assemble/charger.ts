@@ -187,7 +187,11 @@ function notSeen(tests: readonly TestResult[]): string[] {
       .map((claim) => `${claim.label}: not put to the test, since ${claim.why}${inTest}.`);
     const endings = test.recordings
       .filter((recording) => recording.ending.by === "recorder" || recording.ending.by === "unknown")
-      .map((recording) => `${recording.id}: ended by ${recording.ending.words}${inTest}.`);
+      .map((recording) =>
+        recording.ending.by === "unknown"
+          ? `${recording.id}: who ended it is ${recording.ending.words}${inTest}.`
+          : `${recording.id}: ended by ${recording.ending.words}${inTest}.`,
+      );
     const figures = [...test.figures, ...test.connections.flatMap((connection) => connection.figures)]
       .filter((figure) => figure.absent !== null && figure.absent.kind !== "not applicable" && figure.absent.kind !== "not reached")
       .map((figure) => `${figure.label}: ${figure.absent?.kind ?? ""}, ${figure.absent?.why ?? ""}${inTest}.`);

@@ -98,5 +98,8 @@ function tell(context: TestContext, connections: Timeline["connections"], spanH:
     `${count(context.readings.length, "visit", "visits")} with readings`,
   ];
   const open = unknownEnds === 0 ? "" : ` The end of ${count(unknownEnds, "connection", "connections")} was not seen.`;
-  return `${parts.join("; ")}.${open}`;
+  const undrawn = context.connections.length - connections.length;
+  const lost =
+    undrawn === 0 ? "" : ` When ${count(undrawn, "further connection", "further connections")} began is not known, so it is not drawn.`;
+  return `${parts.join("; ")}.${open}${lost}`;
 }

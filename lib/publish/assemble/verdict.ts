@@ -61,7 +61,8 @@ function aboutTarget(findings: readonly Finding[]): string | undefined {
 }
 
 function aboutLeaving(findings: readonly Finding[]): string | undefined {
-  if (findings.some((finding) => finding.id === "letting-go")) return "holds a gassing voltage for days: do not leave it connected";
+  if (findings.some((finding) => finding.id === "letting-go" && finding.verdict === "no"))
+    return "holds a gassing voltage for days: do not leave it connected";
   const finding = findings.find((candidate) => candidate.id === "float-window");
   if (finding?.verdict === "no") return "do not leave it connected";
   return finding?.weight === "good" ? "may stay connected, by the voltage it holds" : undefined;

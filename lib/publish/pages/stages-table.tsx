@@ -5,7 +5,13 @@ import { formatDuration, formatInterval, formatNumber, formatQuantity, withUnit 
 import { sentence } from "./sentence.ts";
 import { Columns, Table } from "./table.tsx";
 
-const limitedBy = { charger: "the charger", battery: "the battery", nobody: "nobody", unknown: "not known" } as const;
+const limitedBy = {
+  charger: "the charger",
+  throttle: "the charger, throttling itself",
+  battery: "the battery",
+  nobody: "nobody",
+  unknown: "not known",
+} as const;
 const secondsPerHour = 3600;
 
 /** Says so where no stage was found: an empty recording is a result too. */
