@@ -39,14 +39,14 @@ export function checkLogsListed(folder: TestFolder): Problem[] {
   });
   for (const log of folder.logs) {
     const name = log.path.slice(folder.folder.length + 1);
-    if (!seen.has(name))
+    if (!seen.has(name) && !record.value.excluded.some(({ what }) => what.includes(name)))
       problems.push({
         id: "log-unlisted",
         level: "doubt",
         place: { file: log.path },
         found: "a log that no connection lists",
         expected: `each log under the recordings of a connection in ${folder.folder}/test.yaml`,
-        mend: "list it, or say under excluded why it is left out",
+        mend: `list it, or say why it is left out: excluded: [{ what: ${name}, why: … }]`,
         test: folder.id,
       });
   }

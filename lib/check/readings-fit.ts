@@ -3,6 +3,11 @@ import type { Problem } from "../nouns/problem.ts";
 import { type Reading, type ReadingColumn, readingColumns } from "../nouns/reading.ts";
 import type { Test } from "../nouns/test.ts";
 
+/** A visit further than half a year from the connections is more likely a slip of the pen in the year than a visit. */
+const farMs = 183 * 86_400_000;
+
+const dayOf = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
+
 /**
  * Readings fit the battery and the test: no density from a sealed battery or from a cell it has not, no cell voltage far from what a
  * lead-acid cell can have, an instrument for what was read, no visit years away from the test.
@@ -11,7 +16,19 @@ export function checkReadingsFit(readings: readonly Reading[], file: string, tes
   const problems: Problem[] = [];
   const sealed = battery.construction === "AGM" || battery.construction === "gel";
   const missingRoles = new Set<string>();
+  const momentsMs = test.connections.flatMap(({ on, off }) => [on, off].flatMap((text) => (text === undefined ? [] : [Date.parse(text)])));
+  const [firstMs, lastMs] = [Math.min(...momentsMs), Math.max(...momentsMs)];
   for (const reading of readings) {
+    if (momentsMs.length > 0 && (reading.atMs < firstMs - farMs || reading.atMs > lastMs + farMs))
+      problems.push({
+        id: "reading-time",
+        level: "doubt",
+        place: { file, line: reading.line, column: 1 },
+        found: `a visit at ${reading.atText}`,
+        expected: `visits within half a year of the connections, which run from ${dayOf(firstMs)} to ${dayOf(lastMs)}`,
+        mend: "check the year of the visit, and the times of the connections in test.yaml",
+        test: testId,
+      });
     for (const column of Object.keys(reading.values) as ReadingColumn[]) {
       const cell = reading.values[column];
       if (cell === undefined) continue;

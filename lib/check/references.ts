@@ -16,7 +16,10 @@ export function checkReferences(workspace: Workspace, folder: TestFolder): Probl
       place: record.placeOf(path),
       found: `the ${kind} "${id}"`,
       expected: known.length === 0 ? `a ${kind} that is in ${where}` : `one of ${known.join(", ")}`,
-      mend: near === undefined ? `make ${where.replace("*", id)}, or correct the name` : `did you mean "${near}"?`,
+      mend:
+        near === undefined
+          ? `correct the name, or ${kind === "mode" ? "add the mode to" : "make"} ${where.replace("*", id)}`
+          : `did you mean "${near}"?`,
       test: folder.id,
     });
   };
@@ -24,7 +27,7 @@ export function checkReferences(workspace: Workspace, folder: TestFolder): Probl
   check("charger", value.charger, [...workspace.chargers.keys()], ["charger"], "data/chargers/*.yaml");
   check("battery", value.battery, [...workspace.batteries.keys()], ["battery"], "data/batteries/*.yaml");
   const modes = workspace.chargers.get(value.charger)?.value.modes.map((mode) => mode.id);
-  if (modes !== undefined) check("mode", value.mode, modes, ["mode"], `the modes of data/chargers/${value.charger}.yaml`);
+  if (modes !== undefined) check("mode", value.mode, modes, ["mode"], `data/chargers/${value.charger}.yaml`);
   const instruments = [...workspace.instruments.keys()];
   for (const [role, id] of Object.entries(value.instruments))
     if (id !== undefined) check("instrument", id, instruments, ["instruments", role], "data/instruments/*.yaml");

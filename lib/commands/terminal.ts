@@ -41,7 +41,23 @@ export function tell(text: string): void {
 
 /** Prints problems to standard output, where a program can take them up. */
 export function printProblems(problems: readonly Problem[]): void {
-  for (const problem of problems) process.stdout.write(`${formatProblem(problem)}\n`);
+  for (const problem of problems) process.stdout.write(`${showControls(formatProblem(problem))}\n`);
+}
+
+/** Control characters other than line breaks as visible pictures: text quoted from a file must not be able to steer the terminal. */
+export function showControls(text: string): string {
+  return [...text].map((character) => (isControl(character) ? picture(character) : character)).join("");
+}
+
+function isControl(character: string): boolean {
+  const code = character.charCodeAt(0);
+  return (code < 32 && character !== "\n") || (code >= 127 && code < 160);
+}
+
+/** U+2400 and the next show the control characters below 32; U+2426 stands for the rest. */
+function picture(character: string): string {
+  const code = character.charCodeAt(0);
+  return code < 32 ? String.fromCharCode(0x2400 + code) : "\u2426";
 }
 
 /** "one error and 3 doubts". */

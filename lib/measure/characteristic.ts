@@ -27,7 +27,10 @@ export function spellCharacteristic(stages: readonly Stage[], endedByCharger: bo
   stages.forEach((stage, index) => {
     const { letter, label } = stageKinds[stage.kind];
     switch (stage.kind) {
+      case "soft-start":
       case "constant-current":
+      case "finishing-current":
+      case "throttled":
       case "drooping":
       case "constant-voltage":
       case "float":
@@ -39,10 +42,19 @@ export function spellCharacteristic(stages: readonly Stage[], endedByCharger: bo
         }
         isCharging = true;
         const written = stage.kind === "float" ? "oU" : letter;
-        if (written !== null && letters.at(-1) !== written) letters.push(written);
+        const isSecondLimit =
+          stage.kind === "constant-voltage" && letters.at(-1)?.endsWith("U") === true && stages[index - 1]?.kind === "constant-voltage";
+        if (isSecondLimit) letters.push("oU");
+        else if (written !== null && letters.at(-1) !== written) letters.push(written);
         words.push(label.toLowerCase());
         return;
       }
+      case "on-off-holding":
+        if (isCharging && !hasSwitchedOff) letters.push("a");
+        hasSwitchedOff = true;
+        isCharging = false;
+        words.push("switched off and held between two voltages");
+        return;
       case "rest": {
         const wakes = stages.slice(index + 1).some((later) => stageKinds[later.kind].letter !== null);
         if (isCharging && !hasSwitchedOff && (wakes || endedByCharger)) {

@@ -55,6 +55,13 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
     return { by: facts.seenRecording, words: seenWords[facts.seenRecording], why, wouldSettle: null };
   }
 
+  const meanA = last.currentMeanA ?? 0;
+  // Holding between two voltages is an end only where the rows stop in one of its pauses; in one of its charges, current still flows.
+  const isInPause = last.kind === "on-off-holding" && endA < 0.5 * meanA;
+  if (isInPause && meanA <= keepingFullAPerAh * recording.capacityAh) {
+    why.push(last.why, `on average ${meanA.toFixed(3)} A flowed, which only keeps a full battery full`);
+    return { by: "charger", words: "the charger, which went over to holding the battery between two voltages", why, wouldSettle: null };
+  }
   if (isIdle && before !== undefined) {
     const beforeA = before.currentEndA ?? 0;
     why.push(`the current fell from ${beforeA.toFixed(2)} A to none inside the recording (line ${last.lines[0]})`);
@@ -133,6 +140,9 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
 const finishedShare = 0.2;
 /** … or below C/50, about the end current of a starter battery at its limit (common practice). */
 const finishedShareOfC = 0.02;
+
+/** Mean current that only keeps a battery full, A for each Ah: IEC 62485-2, vented, boost, safety factor included. */
+const keepingFullAPerAh = 0.004;
 
 const seenWords: Readonly<Record<Exclude<Ender, "unknown">, string>> = {
   charger: "the charger",

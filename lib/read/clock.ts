@@ -66,6 +66,11 @@ export function looksLikeTime(text: string): boolean {
   return isoText.test(trimmed) || localText.test(trimmed) || clockText.test(trimmed);
 }
 
+/** Whether a text is a date without a time of day, in any order of its parts. */
+export function isDateAlone(text: string): boolean {
+  return /^\d{1,4}([-./])\d{1,2}\1\d{1,4}$/.test(text.trim());
+}
+
 /** Turns wall-clock times of one zone into instants. */
 export type ZoneClock = {
   /**

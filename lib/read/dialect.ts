@@ -4,7 +4,7 @@
  */
 import { type Dialect, quantityUnits } from "../nouns/instrument.ts";
 import type { Place, Problem } from "../nouns/problem.ts";
-import { type DateOrder, looksLikeTime, parseClockS, parseInstantMs, parseWallClockMs } from "./clock.ts";
+import { type DateOrder, isDateAlone, looksLikeTime, parseClockS, parseInstantMs, parseWallClockMs } from "./clock.ts";
 import { type DecimalMark, parseNumber } from "./numbers.ts";
 import { nearest } from "./record.ts";
 
@@ -47,6 +47,9 @@ const usualMissing = ["", "-", "--", "---", "----", "OL", "O.L", "NaN", "nan", "
 const delimiters = [";", "\t", ",", "|", " "] as const;
 const delimiterNames: Readonly<Record<string, string>> = { ";": "semicolon", "\t": "tab", ",": "comma", "|": "bar", " ": "space" };
 
+/** Headings of what a recorder may log beside voltage and current, and that is left unread on purpose. */
+const otherQuantity = /^(?:n|no|nr|index|row|sample|count|energy|capacity|charge|power|status|mode|m?[aw]h|m?w)\b/i;
+
 /** Splits one line into fields the way csv-parse does for a line that ends its quotes: enough to look at a file's head. */
 export function splitFields(line: string, delimiter: string): string[] {
   if (!line.includes('"')) return line.split(delimiter);
@@ -69,16 +72,39 @@ export function splitFields(line: string, delimiter: string): string[] {
   return fields;
 }
 
-type Layout = { delimiter: string; decimalMark: DecimalMark; firstDataLine: number; fieldCount: number; dataRows: number };
+type Layout = {
+  delimiter: string;
+  decimalMark: DecimalMark;
+  firstDataLine: number;
+  fieldCount: number;
+  dataRows: number;
+  /** Fields of those rows that are numbers, times or missing. */
+  readable: number;
+};
+
+/** How much of a row must be numbers, times or missing: all of it, or, for recorders that add a column of words, half. */
+type Strictness = "whole" | "half";
 
 /** The delimiter and decimal mark under which most of the head's lines are rows of numbers and times; ties go to the first tried. */
 function findLayout(lines: readonly string[], declared: Dialect | undefined, missing: ReadonlySet<string>): Layout | undefined {
+  return bestLayout(lines, declared, missing, "whole") ?? bestLayout(lines, declared, missing, "half");
+}
+
+function bestLayout(
+  lines: readonly string[],
+  declared: Dialect | undefined,
+  missing: ReadonlySet<string>,
+  strictness: Strictness,
+): Layout | undefined {
   let best: Layout | undefined;
   for (const delimiter of declared?.delimiter === undefined ? delimiters : [declared.delimiter]) {
     for (const decimalMark of declared?.decimalMark === undefined ? ([".", ","] as const) : [declared.decimalMark]) {
       if (delimiter === decimalMark) continue;
-      const layout = layoutUnder(lines, delimiter, decimalMark, missing, declared?.preambleLines ?? 0);
-      if (layout !== undefined && (best === undefined || layout.dataRows > best.dataRows)) best = layout;
+      const layout = layoutUnder(lines, delimiter, decimalMark, missing, declared?.preambleLines ?? 0, strictness);
+      if (layout === undefined) continue;
+      const isBetter =
+        best === undefined || layout.dataRows > best.dataRows || (layout.dataRows === best.dataRows && layout.readable > best.readable);
+      if (isBetter) best = layout;
     }
   }
   return best;
@@ -90,29 +116,57 @@ function layoutUnder(
   decimalMark: DecimalMark,
   missing: ReadonlySet<string>,
   skip: number,
+  strictness: Strictness,
 ): Layout | undefined {
-  const counts = new Map<number, { rows: number; first: number }>();
+  const counts = new Map<number, { rows: number; first: number; readable: number }>();
   for (let index = skip; index < lines.length; index++) {
     const fields = splitFields(lines[index] ?? "", delimiter);
     if (fields.length < 2) continue;
-    let numbers = 0;
-    const isData = fields.every((field) => {
-      const text = field.trim();
-      if (!Number.isNaN(parseNumber(text, decimalMark))) {
-        numbers++;
-        return true;
-      }
-      return missing.has(text) || looksLikeTime(text);
-    });
+    const { readable, numbers } = countReadable(fields, decimalMark, missing);
+    const isData = strictness === "whole" ? readable === fields.length : readable >= 2 && readable * 2 >= fields.length;
     if (!isData || numbers === 0) continue;
     const seen = counts.get(fields.length);
-    if (seen === undefined) counts.set(fields.length, { rows: 1, first: index });
-    else seen.rows++;
+    if (seen === undefined) counts.set(fields.length, { rows: 1, first: index, readable });
+    else {
+      seen.rows++;
+      seen.readable += readable;
+    }
   }
   let best: Layout | undefined;
-  for (const [fieldCount, { rows, first }] of counts)
-    if (best === undefined || rows > best.dataRows) best = { delimiter, decimalMark, firstDataLine: first, fieldCount, dataRows: rows };
-  return best;
+  for (const [fieldCount, { rows, first, readable }] of counts)
+    if (best === undefined || rows > best.dataRows)
+      best = { delimiter, decimalMark, firstDataLine: first, fieldCount, dataRows: rows, readable };
+  if (best === undefined) return undefined;
+  return { ...best, firstDataLine: firstRowAbove(lines, best, missing, skip) };
+}
+
+/** How many fields of a row are numbers, times or missing, and how many of these are numbers. */
+function countReadable(
+  fields: readonly string[],
+  decimalMark: DecimalMark,
+  missing: ReadonlySet<string>,
+): { readable: number; numbers: number } {
+  let readable = 0;
+  let numbers = 0;
+  for (const field of fields) {
+    const text = field.trim();
+    if (!Number.isNaN(parseNumber(text, decimalMark))) numbers++;
+    else if (!missing.has(text) && !looksLikeTime(text)) continue;
+    readable++;
+  }
+  return { readable, numbers };
+}
+
+/** Where the data start when rows that can be read but for a field are counted in, so that a garbled first row is told, not taken for headings. */
+function firstRowAbove(lines: readonly string[], layout: Layout, missing: ReadonlySet<string>, skip: number): number {
+  let first = layout.firstDataLine;
+  while (first > skip) {
+    const fields = splitFields(lines[first - 1] ?? "", layout.delimiter);
+    const { readable, numbers } = countReadable(fields, layout.decimalMark, missing);
+    if (fields.length !== layout.fieldCount || numbers === 0 || readable * 2 <= fields.length) break;
+    first--;
+  }
+  return first;
 }
 
 const roleWords = {
@@ -134,6 +188,18 @@ function readHeading(name: string, unitRow: string | undefined): Heading {
 }
 
 const onlyUnits = /^\s*[[(]?\s*(?:mV|V|mA|A|°C|°F|C|F|K|ms|s|sec|min|h|d|W|Wh|Ah|mAh|%)?\s*[\])]?\s*$/;
+
+/** A log from which nothing can be read, because nothing is in it. */
+export function emptyLog(file: string, found: string): Problem {
+  return {
+    id: "log-empty",
+    level: "error",
+    place: { file },
+    found,
+    expected: "at least one row with a time and a voltage or a current",
+    mend: "take the recording out of test.yaml, or put the right file here",
+  };
+}
 
 /**
  * Resolves a dialect for one file.
@@ -163,11 +229,12 @@ export function resolveDialect(
   const missing = new Set([...usualMissing, ...(declared?.missing ?? [])]);
   const layout = findLayout(head, declared, missing);
   if (layout === undefined) {
-    const shown = head.find((line) => line.trim() !== "") ?? "";
+    const shown = head.find((line) => line.trim() !== "");
+    if (shown === undefined) return { value: undefined, problems: [emptyLog(file, "an empty file")] };
     ask(
-      shown === "" ? "an empty file" : `"${shown.slice(0, 60)}"`,
+      `"${shown.slice(0, 60)}"`,
       "rows of numbers, parted by semicolon, tab, comma, bar or space",
-      "say in the recorder's record how the file is written: dialect: with delimiter, decimalMark and preambleLines",
+      "where nothing was recorded, take the log out of test.yaml; else say in the recorder's record how it writes: dialect: with delimiter, decimalMark and preambleLines",
     );
     return { value: undefined, problems };
   }
@@ -217,7 +284,7 @@ export function resolveDialect(
     const candidates = (headings ?? []).flatMap((heading, index) =>
       !taken.includes(index) && roleWords[role].test(heading.text) ? [index] : [],
     );
-    if (candidates.length > 1 && role !== "time" && role !== "temperature")
+    if (candidates.length > 1 && role !== "temperature")
       ask(
         candidates.map((index) => `"${headings?.[index]?.text ?? ""}"`).join(" and "),
         `one column for ${role}`,
@@ -231,8 +298,15 @@ export function resolveDialect(
   const currentField = findField("current", []);
   const temperatureField = findField("temperature", []);
   const taken = [voltageField, currentField, temperatureField].filter((field) => field !== undefined);
-  const timeField = findField("time", taken) ?? (headings === undefined && declared?.time?.number === undefined ? 0 : undefined);
-  let dateField: number | undefined;
+  const rows = head
+    .slice(firstDataLine)
+    .map((line) => splitFields(line, delimiter))
+    .filter((fields) => fields.length === layout.fieldCount);
+  const parted =
+    declared?.time?.name === undefined && declared?.time?.number === undefined ? findDateAndTime(rows[0], headings, taken) : undefined;
+  const timeField =
+    parted?.timeField ?? findField("time", taken) ?? (headings === undefined && declared?.time?.number === undefined ? 0 : undefined);
+  let dateField = parted?.dateField;
   if (declared?.time?.dateName !== undefined) {
     const dateName = declared.time.dateName;
     dateField = headings?.findIndex((heading) => heading.text === dateName);
@@ -264,7 +338,6 @@ export function resolveDialect(
     );
   if (timeField === undefined || problems.length > 0) return { value: undefined, problems };
 
-  const rows = head.slice(firstDataLine).map((line) => splitFields(line, delimiter));
   const unitOf = (role: "voltage" | "current" | "temperature", field: number, fallback: string): string => {
     const wish = declared?.[role]?.unit;
     const heading = headings?.[field]?.unit;
@@ -292,20 +365,35 @@ export function resolveDialect(
     return time === undefined || time === "" ? [] : [date === undefined ? time : `${date} ${time}`];
   });
   const time = resolveTime(timeTexts, declared?.time, decimalMark, headings?.[timeField]?.unit);
-  if (typeof time === "string") {
-    ask(
-      `"${timeTexts[0] ?? ""}"`,
-      time,
-      "say in the recorder's record: dialect: time: { kind: …, order: … or unit: … }",
-      firstDataLine + 1,
-    );
+  if ("ask" in time) {
+    ask(`"${timeTexts[0] ?? ""}"`, time.ask, time.mend, firstDataLine + 1);
     return { value: undefined, problems };
   }
-  note(
-    "time column",
-    `${headings?.[timeField]?.text ?? `number ${timeField + 1}`}, ${describeTime(time)}`,
-    declared?.time?.kind !== undefined,
+  const timeNames = [dateField, timeField].flatMap((field) =>
+    field === undefined ? [] : [headings?.[field]?.text ?? `number ${field + 1}`],
   );
+  note("time column", `${timeNames.join(" and ")}, ${describeTime(time)}`, declared?.time?.kind !== undefined);
+  for (const [role, field] of [
+    ["voltage", voltageField],
+    ["current", currentField],
+  ] as const) {
+    const leftOver = (headings ?? []).filter(
+      (heading, index) =>
+        ![timeField, dateField, ...taken].includes(index) &&
+        !otherQuantity.test(heading.text) &&
+        !Number.isNaN(parseNumber(rows[0]?.[index] ?? "", decimalMark)),
+    );
+    if (field === undefined && leftOver.length > 0)
+      problems.push({
+        id: "log-column",
+        level: "doubt",
+        place: { file, line: headingLine + 1, column: 1 },
+        found: `${leftOver.map((heading) => `"${heading.text}"`).join(", ")}, which ${leftOver.length === 1 ? "is" : "are"} not read`,
+        expected: `a column of ${role} among the headings`,
+        mend: `name it in the recorder's record: dialect: ${role}: { name: … }, unless this recorder logs no ${role}`,
+        notes: recordNotes,
+      });
+  }
   if (declared?.chargingSign !== undefined) note("sign of charging current", declared.chargingSign, true);
 
   return {
@@ -329,39 +417,83 @@ export function resolveDialect(
   };
 }
 
-/** How the time column is read, or, as text, what would have to be known. */
+/** What would have to be known to read the times, and how to say it. */
+type TimeQuestion = { readonly ask: string; readonly mend: string };
+
+const nameTheDate =
+  "name the column of the date beside it in the recorder's record: dialect: time: { name: …, dateName: … }; without a date a time of day cannot be placed";
+
+/** How the time column is read, or what would have to be known for it. A few garbled rows do not decide: they are told one by one later. */
 function resolveTime(
   texts: readonly string[],
   declared: Dialect["time"],
   decimalMark: DecimalMark,
   headingUnit: string | undefined,
-): TimeReading | string {
+): TimeReading | TimeQuestion {
   const unitS = timeUnitS[declared?.unit ?? headingUnit ?? ""];
   const kind = declared?.kind;
-  const all = (reads: (text: string) => number): boolean => texts.length > 0 && texts.every((text) => !Number.isNaN(reads(text)));
-  const numeric = all((text) => parseNumber(text, decimalMark));
-  if (kind === "unix" || (kind === undefined && numeric && parseNumber(texts[0] ?? "", decimalMark) > 9e8)) {
-    const first = parseNumber(texts[0] ?? "", decimalMark);
-    return { kind: "unix", unitS: unitS ?? (first > 1e11 ? 1e-3 : 1) };
-  }
+  const share = (reads: (text: string) => number): number =>
+    texts.length === 0 ? 0 : texts.filter((text) => !Number.isNaN(reads(text))).length / texts.length;
+  const most = (reads: (text: string) => number): boolean => share(reads) >= 0.9;
+  const asNumber = (text: string): number => parseNumber(text, decimalMark);
+  const numeric = most(asNumber);
+  const firstNumber = texts.map(asNumber).find((value) => !Number.isNaN(value)) ?? Number.NaN;
+  if (kind === "unix" || (kind === undefined && numeric && firstNumber > 9e8))
+    return { kind: "unix", unitS: unitS ?? (firstNumber > 1e11 ? 1e-3 : 1) };
   if (numeric && (kind === undefined || kind === "elapsed")) return { kind: "elapsed", unitS: unitS ?? 1 };
-  if (all(parseClockS) && (kind === "elapsed" || (kind === undefined && parseClockS(texts[0] ?? "") < 60))) return { kind: "clock" };
-  if (all(parseClockS) && kind === undefined) return "to know whether h:mm:ss counts from the start or is the time of day";
-  if (all(parseInstantMs) && (kind === undefined || kind === "iso")) return { kind: "iso" };
+  if (most(parseClockS)) {
+    if (kind === "elapsed" || (kind === undefined && parseClockS(texts[0] ?? "") < 60)) return { kind: "clock" };
+    if (kind === undefined)
+      return {
+        ask: "to know whether h:mm:ss counts from the start or is the time of day",
+        mend: `where it counts, say so in the recorder's record: dialect: time: { kind: elapsed }; where it is the time of day, ${nameTheDate}`,
+      };
+    return { ask: "a date with the time of day", mend: nameTheDate };
+  }
+  if (most(parseInstantMs) && (kind === undefined || kind === "iso")) return { kind: "iso" };
   if (kind === undefined || kind === "local") {
     const orders: readonly DateOrder[] =
       declared?.order === undefined ? ["year-month-day", "day-month-year", "month-day-year"] : [declared.order];
-    const possible = orders.filter((order) => all((text) => parseWallClockMs(text, order)));
-    const yearFirst = possible.includes("year-month-day") && /^\d{4}/.test(texts[0] ?? "");
-    if (yearFirst) return { kind: "local", order: "year-month-day" };
-    const rest = possible.filter((order) => order !== "year-month-day");
-    const only = rest[0];
-    if (rest.length === 1 && only !== undefined) return { kind: "local", order: only };
-    // A dotted date is day first wherever it is written; a slashed one is not.
-    if (rest.includes("day-month-year") && /^\d{1,2}\.\d{1,2}\.\d/.test(texts[0] ?? "")) return { kind: "local", order: "day-month-year" };
-    if (rest.length > 1) return "to know whether the day or the month comes first";
+    const shares = orders.map((order) => share((text) => parseWallClockMs(text, order)));
+    const needed = Math.max(0.9, ...shares);
+    const possible = orders.filter((_, index) => (shares[index] ?? 0) >= needed);
+    const order = declared?.order === undefined ? onlyOrder(possible, texts[0] ?? "") : possible[0];
+    if (order !== undefined && !texts.some((text) => text.includes(":"))) return { ask: "a time of day with the date", mend: nameTheDate };
+    if (order !== undefined) return { kind: "local", order };
+    if (possible.length > 1)
+      return {
+        ask: "to know whether the day or the month comes first",
+        mend: "say in the recorder's record: dialect: time: { order: day-month-year } or { order: month-day-year }",
+      };
   }
-  return kind === undefined ? "times that count from the start, carry a zone, or are dates with times" : `times of the kind "${kind}"`;
+  return {
+    ask: kind === undefined ? "times that count from the start, carry a zone, or are dates with times" : `times of the kind "${kind}"`,
+    mend: "say in the recorder's record: dialect: time: { kind: …, order: … or unit: … }",
+  };
+}
+
+/** The one order of a date's parts under which a log can be read; undefined where that is a guess. */
+function onlyOrder(possible: readonly DateOrder[], text: string): DateOrder | undefined {
+  if (possible.includes("year-month-day") && /^\d{4}/.test(text)) return "year-month-day";
+  const rest = possible.filter((order) => order !== "year-month-day");
+  if (rest.length === 1) return rest[0];
+  // A dotted date is day first wherever it is written; a slashed one is not.
+  return rest.includes("day-month-year") && /^\d{1,2}\.\d{1,2}\.\d/.test(text) ? "day-month-year" : undefined;
+}
+
+/** The two columns of a recorder that writes date and time of day apart; undefined where the first row shows no such pair. */
+function findDateAndTime(
+  row: readonly string[] | undefined,
+  headings: readonly Heading[] | undefined,
+  taken: readonly number[],
+): { dateField: number; timeField: number } | undefined {
+  const speakOfTime = (headings ?? []).flatMap((heading, index) =>
+    !taken.includes(index) && roleWords.time.test(heading.text) ? [index] : [],
+  );
+  const [dateField, ...moreDates] = speakOfTime.filter((index) => isDateAlone(row?.[index] ?? ""));
+  const [timeField, ...moreTimes] = speakOfTime.filter((index) => !Number.isNaN(parseClockS(row?.[index] ?? "")));
+  if (dateField === undefined || timeField === undefined || moreDates.length + moreTimes.length > 0) return undefined;
+  return { dateField, timeField };
 }
 
 function describeTime(time: TimeReading): string {

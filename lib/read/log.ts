@@ -1,12 +1,12 @@
 /** Reads one recorder's log into typed columns, streamed; csv-parse is the reference reader for every dialect. */
-import { parse } from "csv-parse";
+import { CsvError, parse } from "csv-parse";
 import type { Dialect, quantityUnits } from "../nouns/instrument.ts";
 import type { Place, Problem } from "../nouns/problem.ts";
 import type { RowCounts, Samples } from "../nouns/samples.ts";
 import { parseClockS, parseInstantMs, parseWallClockMs } from "./clock.ts";
 import { GrowingFloats, GrowingLines } from "./columns.ts";
 import { decodeFile, detectEncoding, linesOfFile, readHead } from "./decode.ts";
-import { type ReadAs, type ResolvedDialect, resolveDialect } from "./dialect.ts";
+import { emptyLog, type ReadAs, type ResolvedDialect, resolveDialect } from "./dialect.ts";
 import { columnOfField } from "./field-place.ts";
 import { parseNumber } from "./numbers.ts";
 import { readWallClock } from "./wall-clock.ts";
@@ -59,6 +59,7 @@ export async function readLog(request: LogRequest): Promise<{ value: Log | undef
     await parseRows(request.absolutePath, dialect, (fields, line) => rows.take(fields, line));
   } catch (error) {
     if (error instanceof TypeError) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
+    if (error instanceof CsvError) return { value: undefined, problems: [await openQuote(request, encoding)] };
     throw error;
   }
   const found = [...problems, ...(await rows.problems())];
@@ -90,6 +91,27 @@ function wrongEncoding(request: LogRequest, encoding: string): Problem {
   };
 }
 
+/** The first line with a quotation mark that nothing on it closes. */
+async function openQuote(request: LogRequest, encoding: string): Promise<Problem> {
+  const at = { line: 1, column: 1 };
+  let line = 0;
+  for await (const text of linesOfFile(request.absolutePath, encoding)) {
+    line++;
+    if (text.split('"').length % 2 === 1) continue;
+    at.line = line;
+    at.column = text.lastIndexOf('"') + 1;
+    break;
+  }
+  return {
+    id: "log-quotes",
+    level: "error",
+    place: { file: request.file, ...at },
+    found: "a quotation mark that is not closed",
+    expected: "quotation marks in pairs around a field",
+    mend: "have the recorder write the file again; logs themselves are never edited, and a row inside a quotation cannot be told from words",
+  };
+}
+
 /**
  * Feeds a log's rows of data to `take`, one array of fields a row, with the line of the file on which the row ends.
  *
@@ -98,6 +120,8 @@ function wrongEncoding(request: LogRequest, encoding: string): Problem {
 async function parseRows(absolutePath: string, dialect: ResolvedDialect, take: (fields: string[], line: number) => void): Promise<void> {
   const parser = parse({
     delimiter: dialect.delimiter,
+    // Told, not found out from the first line: some recorders change their line endings in the middle of a file.
+    record_delimiter: ["\r\n", "\n", "\r"],
     relax_column_count: true,
     relax_quotes: true,
     skip_empty_lines: false,
@@ -110,6 +134,8 @@ async function parseRows(absolutePath: string, dialect: ResolvedDialect, take: (
     parser.on("error", reject);
     parser.on("end", resolve);
   });
+  // A fault is thrown below, where it is awaited; until then it must not count as unhandled.
+  done.catch(() => undefined);
   parser.resume();
   let linesToSkip = dialect.linesBeforeData;
   let pending = "";
@@ -131,7 +157,7 @@ async function parseRows(absolutePath: string, dialect: ResolvedDialect, take: (
       body = pending.slice(from);
       pending = "";
     }
-    if (body.length > 0 && !parser.write(body)) await new Promise<void>((resolve) => parser.once("drain", resolve));
+    if (body.length > 0 && !parser.write(body)) await Promise.race([new Promise<void>((resolve) => parser.once("drain", resolve)), done]);
   }
   parser.end();
   await done;
@@ -177,7 +203,7 @@ class RowReader {
 
   take(fields: string[], line: number): void {
     this.#rows++;
-    if (fields.length === 1 && (fields[0] ?? "").trim() === "") {
+    if (fields.every((field) => field.trim() === "")) {
       this.#blank++;
       return;
     }
@@ -255,17 +281,7 @@ class RowReader {
   /** The problems found, each at its line and character. Reads the file's lines once more where there are any. */
   async problems(): Promise<Problem[]> {
     const { file } = this.#request;
-    if (this.#timesS.length === 0 && this.#badCount === 0)
-      return [
-        {
-          id: "log-empty",
-          level: "error",
-          place: { file },
-          found: "no rows of data",
-          expected: "at least one row with a time and a voltage or a current",
-          mend: "take the recording out of test.yaml, or put the right file here",
-        },
-      ];
+    if (this.#timesS.length === 0 && this.#badCount === 0) return [emptyLog(file, "no rows of data")];
     if (this.#bad.length === 0) return [];
     const columns = await columnsOf(this.#request.absolutePath, this.#dialect, this.#bad);
     const told: Problem[] = this.#bad.map((bad, index) => ({

@@ -3,7 +3,7 @@ import { parse } from "csv-parse/sync";
 import readSheet from "read-excel-file/node";
 import type { Checked, Problem } from "../nouns/problem.ts";
 import { type Reading, type ReadingColumn, readingColumns, type SpotValue } from "../nouns/reading.ts";
-import { parseInstantMs, parseWallClockMs, zoneClock } from "./clock.ts";
+import { parseInstantMs, parseWallClockMs, type ZoneClock, zoneClock } from "./clock.ts";
 import { columnOfField } from "./field-place.ts";
 import { type DecimalMark, parseNumber } from "./numbers.ts";
 import { nearest } from "./record.ts";
@@ -117,28 +117,36 @@ function readingsOf(sheet: Sheet, file: string, zone: string): Checked<Reading[]
   }
   const clock = zoneClock(zone);
   const readings: Reading[] = [];
+  const columnCount = sheet.headings.length;
   for (const row of sheet.rows) {
     const cellAt = (name: string): Cell | undefined => {
       const place = places.get(name);
       const cell = place === undefined ? undefined : row[place];
       return cell === undefined || cell.text === "" ? undefined : cell;
     };
+    const surplus = row.slice(columnCount).find((cell) => cell.text !== "");
+    if (surplus !== undefined)
+      complain(
+        "readings-row",
+        surplus,
+        `${row.length} fields`,
+        `${columnCount} fields, as many as the headings`,
+        "put text that holds the separator into quotation marks; with a decimal comma, part the fields by semicolons",
+      );
     const at = cellAt("at");
     if (at === undefined) {
       const first = row[0] ?? { line: 1, column: 1 };
       complain("readings-time", first, "no date and time", "the date and time of the visit", "fill in the column at");
       continue;
     }
-    const wallMs = parseWallClockMs(at.text.replace("T", " "), "year-month-day");
-    const instantMs = parseInstantMs(at.text);
-    const atMs = Number.isNaN(instantMs) ? clock.instantMs(wallMs, Number.NEGATIVE_INFINITY) : instantMs;
-    if (Number.isNaN(instantMs) && Number.isNaN(wallMs)) {
+    const atMs = visitMs(at.text, clock);
+    if (Number.isNaN(atMs)) {
       complain(
         "readings-time",
         at,
         `"${at.text}"`,
         "a date and time such as 2026-03-14 09:30, or with its offset",
-        "write year, month, day, then the time",
+        "write the year in four digits, then month and day, then the time of day",
       );
       continue;
     }
@@ -198,6 +206,18 @@ function readingsOf(sheet: Sheet, file: string, zone: string): Checked<Reading[]
   }
   readings.sort((a, b) => a.atMs - b.atMs || a.line - b.line);
   return { value: readings.map((reading, index) => ({ ...reading, number: index + 1 })), problems };
+}
+
+/**
+ * The instant of a visit, in milliseconds since 1970 UTC; NaN where the text is no date with a time of day.
+ *
+ * A year in two digits is refused, since 03.02.26 would have three meanings.
+ */
+function visitMs(text: string, clock: ZoneClock): number {
+  const instantMs = parseInstantMs(text);
+  if (!Number.isNaN(instantMs)) return instantMs;
+  const wallMs = /^\d{4}[-./].*:/.test(text) ? parseWallClockMs(text.replace("T", " "), "year-month-day") : Number.NaN;
+  return Number.isNaN(wallMs) ? Number.NaN : clock.instantMs(wallMs, Number.NEGATIVE_INFINITY);
 }
 
 function yesNo(

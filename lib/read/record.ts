@@ -1,5 +1,5 @@
 import { distance } from "fastest-levenshtein";
-import { isMap, isNode, isScalar, LineCounter, type Node, parseDocument, type YAMLMap } from "yaml";
+import { isMap, isNode, isScalar, LineCounter, type Node, parseDocument, type YAMLMap, type YAMLParseError } from "yaml";
 import type { z } from "zod";
 import type { Checked, Place, Problem } from "../nouns/problem.ts";
 
@@ -34,14 +34,7 @@ export function readRecord<S extends z.ZodType>(text: string, file: string, sche
   if (document.errors.length > 0)
     return {
       value: undefined,
-      problems: document.errors.map((error) => ({
-        id: "record-yaml",
-        level: "error",
-        place: at(error.pos[0]),
-        found: error.message.split("\n")[0] ?? "unreadable text",
-        expected: "YAML: one field a line, two spaces for each level",
-        mend: 'check the indentation, and put text that holds ": " or starts with a special sign into quotes',
-      })),
+      problems: firstOfEachLine(document.errors.map((error) => problemOfYaml(error, at(error.pos[0]), text))),
     };
   const aliasAt = text.search(/(?:^|[\s:[{,-])\*[A-Za-z0-9_]+\s*(?:$|[,\]}\n])/m);
   let plain: unknown;
@@ -62,6 +55,31 @@ export function readRecord<S extends z.ZodType>(text: string, file: string, sche
   if (parsed.success) return { value: { value: parsed.data, file, placeOf }, problems: [] };
   const problems = parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, plain, schema, placeOf, document.contents, at));
   return { value: undefined, problems };
+}
+
+/** One fault of YAML often sets off more on its line; the first is the one to mend. */
+function firstOfEachLine(problems: readonly Problem[]): Problem[] {
+  return problems.filter((problem, index) => problems.findIndex((other) => other.place.line === problem.place.line) === index);
+}
+
+function problemOfYaml(error: YAMLParseError, place: Place, text: string): Problem {
+  const line = (text.split(/\r\n|\n|\r/)[(place.line ?? 1) - 1] ?? "").trim();
+  const tell = (found: string, expected: string, mend: string): Problem => ({
+    id: "record-yaml",
+    level: "error",
+    place,
+    found,
+    expected,
+    mend,
+  });
+  if (error.code === "DUPLICATE_KEY")
+    return tell(`${quoteValue(line)}, a field that was there before`, "each field once", "keep one of the two");
+  if (error.code === "TAB_AS_INDENT") return tell("a tab as indentation", "two spaces for each level", "put spaces in place of the tab");
+  return tell(
+    `${quoteValue(line)} (${(error.message.split("\n")[0] ?? "").replace(/\.$/, "").toLowerCase()})`,
+    "YAML: one field a line, two spaces for each level",
+    'check the indentation, and put text that holds ": " or starts with a special sign into quotes',
+  );
 }
 
 function refuse(problem: Problem): Checked<undefined> {
@@ -152,10 +170,12 @@ function problemsOfIssue(
 function expectation(issue: Issue): string {
   switch (issue.code) {
     case "invalid_type":
-      return issue.expected === "number" ? "a number with a decimal point" : `a value of the kind ${issue.expected}`;
+      return kindWords[issue.expected] ?? issue.expected;
     case "invalid_value":
       return `one of ${issue.values.map((value) => String(value)).join(", ")}`;
     case "too_small":
+      if (issue.origin === "array") return Number(issue.minimum) === 1 ? "at least one entry" : `at least ${String(issue.minimum)} entries`;
+      if (issue.origin === "string") return "a text that is not empty";
       return `${issue.inclusive ? "at least" : "more than"} ${String(issue.minimum)}`;
     case "too_big":
       return `${issue.inclusive ? "at most" : "less than"} ${String(issue.maximum)}`;
@@ -165,6 +185,15 @@ function expectation(issue: Issue): string {
       return issue.message;
   }
 }
+
+const kindWords: Readonly<Record<string, string>> = {
+  number: "a number with a decimal point",
+  int: "a whole number",
+  string: "a text",
+  boolean: "true or false",
+  array: "a list, each entry on a line that begins with a dash",
+  object: "fields of its own, each on a line below it",
+};
 
 function unionExpectation(issue: Extract<Issue, { code: "invalid_union" }>): string {
   const options = issue.errors.flatMap((branch) => branch.slice(0, 1).map((inner) => expectation(inner)));
@@ -178,7 +207,8 @@ function mendFor(issue: Issue, value: unknown): string {
     const near = nearest(value, issue.values.map(String));
     if (near !== undefined) return `did you mean "${near}"?`;
   }
-  if (value instanceof Date) return "put the date into quotes";
+  if (issue.code === "invalid_type" && issue.expected === "string" && typeof value !== "object")
+    return `put it into quotes: "${String(value)}"`;
   return "change the value to what is expected";
 }
 

@@ -28,7 +28,8 @@ const forPeople = /^(?:readme|licen[cs]e)\b/i;
 export async function listWorkspace(root: string): Promise<{ files: InputFile[]; problems: Problem[] }> {
   const files: InputFile[] = [];
   const problems: Problem[] = [];
-  const realRoot = await realpath(root);
+  // A workspace that is not there has no site record either, and that is the problem told.
+  const realRoot = await realpath(root).catch(() => root);
 
   async function visit(relative: string): Promise<void> {
     let entries: string[];

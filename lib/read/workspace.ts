@@ -37,6 +37,7 @@ export type Workspace = {
 };
 
 const recordPath = /^data\/(chargers|batteries|instruments)\/([^/]+)\.ya?ml$/;
+const sitePath = /^data\/site\.ya?ml$/;
 const testPath = /^data\/tests\/([^/]+)\/test\.ya?ml$/;
 const contentPath = /^content\/(reviews\/)?([^/]+)\.md$/;
 const idPattern = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
@@ -79,7 +80,7 @@ export async function readWorkspace(root: string): Promise<{ value: Workspace; p
     else if (kind === "batteries") put(batteries, id, await load(file, battery, `battery ${id}`));
     else if (kind === "instruments") put(instruments, id, await load(file, instrument, `instrument ${id}`));
     else if (testId !== undefined) tests.push(await readTestFolder(files, file, testId, load, problems));
-    else if (file.path === "data/site.yaml") siteRecord = await load(file, site, "site");
+    else if (sitePath.test(file.path)) siteRecord = await load(file, site, "site");
     else if (content !== null) {
       const text = await readUtf8(file, problems);
       const read = text === undefined ? undefined : readProse(text, file.path);
@@ -87,6 +88,7 @@ export async function readWorkspace(root: string): Promise<{ value: Workspace; p
       put(content[1] === undefined ? pages : reviews, content[2] ?? "", read?.value);
     } else problems.push(...strayFile(file, files));
   }
+  problems.push(...recordsWritten(files, /^(data\/(?:site|(?:chargers|batteries|instruments)\/[^/]+|tests\/[^/]+\/test))\.ya?ml$/));
   if (siteRecord === undefined && !broken.has("site"))
     problems.push({
       id: "site-missing",
@@ -168,27 +170,51 @@ function badName(file: InputFile, name: string): Problem {
   };
 }
 
+/** A record that is there both as .yaml and as .yml: the second would hide the first. */
+function recordsWritten(files: readonly InputFile[], pattern: RegExp): Problem[] {
+  const seen = new Map<string, string>();
+  const problems: Problem[] = [];
+  for (const file of files) {
+    const name = pattern.exec(file.path)?.[1];
+    if (name === undefined) continue;
+    const earlier = seen.get(name);
+    if (earlier === undefined) seen.set(name, file.path);
+    else
+      problems.push({
+        id: "record-twice",
+        level: "error",
+        place: { file: file.path },
+        found: `the same record in "${earlier}"`,
+        expected: "each record once",
+        mend: "keep one of the two and move the other out of the workspace",
+      });
+  }
+  return problems;
+}
+
+/** The test to which a log, a photo or readings belong, by id. */
+function testOfFile(file: InputFile): string | undefined {
+  return /^data\/tests\/([^/]+)\/(?:logs\/|photos\/|readings\.(?:csv|xlsx)$)/.exec(file.path)?.[1];
+}
+
 /** A file that nothing reads: told where it looks like something meant to be read. */
 function strayFile(file: InputFile, files: readonly InputFile[]): Problem[] {
-  const inTest = /^data\/tests\/([^/]+)\/(.+)$/.exec(file.path);
-  if (inTest !== null) {
-    const [, id = "", rest = ""] = inTest;
-    if (/^(logs|photos)\//.test(rest) || /^readings\.(csv|xlsx)$/.test(rest)) {
-      const hasRecord = files.some((other) => testPath.exec(other.path)?.[1] === id);
-      return hasRecord
-        ? []
-        : [
-            {
-              id: "test-record-missing",
-              level: "error",
-              place: { file: `data/tests/${id}/test.yaml` },
-              found: "no such file",
-              expected: `a record for the files in data/tests/${id}`,
-              mend: "make test.yaml, which names the charger, its mode, the battery, the instruments and the connections",
-              test: id,
-            },
-          ];
-    }
+  const id = testOfFile(file);
+  if (id !== undefined) {
+    const hasRecord = files.some((other) => testPath.exec(other.path)?.[1] === id);
+    // Told once a test, not once a file.
+    if (hasRecord || files.find((other) => testOfFile(other) === id) !== file) return [];
+    return [
+      {
+        id: "test-record-missing",
+        level: "error",
+        place: { file: file.path },
+        found: "a file of a test that has no record",
+        expected: `the record data/tests/${id}/test.yaml`,
+        mend: "make test.yaml, which names the charger, its mode, the battery, the instruments and the connections",
+        test: id,
+      },
+    ];
   }
   return [
     {

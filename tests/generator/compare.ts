@@ -13,7 +13,7 @@ import { run } from "../../lib/run.ts";
 const here = path.dirname(fileURLToPath(import.meta.url));
 const project = path.join(here, "../..");
 
-type TruthStage = { readonly kind: string; readonly startS: number; readonly endS: number };
+type TruthStage = { readonly kind: string; readonly limitA?: number; readonly startS: number; readonly endS: number };
 type TruthRecording = {
   readonly file: string;
   readonly shownChargeAh: number;
@@ -74,14 +74,34 @@ function compareRecording(test: string, truth: TruthRecording, found: RecordingR
     chargeAh: truth.shownChargeAh,
     chargeErrorShare: figure("charge-recorded") / truth.shownChargeAh - 1,
     energyErrorShare: figure("energy-recorded") / truth.shownEnergyWh - 1,
-    stages: mergeSame(truth.stages)
+    stages: withRounds(mergeSame(withDetails(truth.stages)))
       .filter((stage) => stage.endS - stage.startS >= Math.max(120, leastSamples * intervalS))
       .map((stage) => compareStage(stage, found, intervalS, truth.clockBackS)),
     endedBy: { truth: truth.endedBy, found: found.ending.by },
   };
 }
 
-/** A soft start and a throttled stretch are constant current too, one after the other; only kinds are compared. */
+/** The truth tells a soft start and a throttled stretch as a constant current with a lower limit than the one that follows. */
+function withDetails(stages: readonly TruthStage[]): TruthStage[] {
+  return stages.map((stage, index) => {
+    const next = stages[index + 1];
+    const isLower = stage.limitA !== undefined && next?.limitA !== undefined && stage.limitA < next.limitA;
+    return isLower ? { ...stage, kind: index === 0 ? "soft-start" : "throttled" } : stage;
+  });
+}
+
+/** Three or more rounds of pause and charge are one way of holding, here as in the tool; the truth tells each of them. */
+function withRounds(stages: readonly TruthStage[]): TruthStage[] {
+  const isPause = (stage: TruthStage | undefined): boolean => stage?.kind === "rest" || stage?.kind === "interrupted";
+  const first = stages.findIndex((stage) => isPause(stage));
+  const rounds = stages.filter((stage, index) => index >= first && isPause(stage) && stages[index + 1] !== undefined).length;
+  const start = stages[first];
+  const end = stages.at(-1);
+  if (start === undefined || end === undefined || rounds < 3) return [...stages];
+  return [...stages.slice(0, first), { kind: "on-off-holding", startS: start.startS, endS: end.endS }];
+}
+
+/** Stretches of one kind, one after the other, are one stage here. */
 function mergeSame(stages: readonly TruthStage[]): TruthStage[] {
   const merged: TruthStage[] = [];
   for (const stage of stages) {

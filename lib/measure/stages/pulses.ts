@@ -1,4 +1,6 @@
+import { quantile } from "../../signal/order-statistics.ts";
 import type { Trace } from "../trace.ts";
+import type { Series } from "./series.ts";
 
 /** Common practice (and the proposal in docs/method.md): more than two changes between high and low in ten minutes are pulses. */
 const windowS = 600;
@@ -59,4 +61,28 @@ function swings(currentsA: Float64Array, least: number): number[] {
     if (isHigh === false) high = Math.max(value, low);
   }
   return changes;
+}
+
+/**
+ * Period, duty and height of a train of pulses, in words.
+ *
+ * The height is between the 10th and 90th percentile of the current, the duty the share of time above their middle, the period the
+ * stretch over the number of rises through that middle.
+ */
+export function describePulses(series: Pick<Series, "timesS" | "currentsA" | "voltagesV">, from: number, to: number): string {
+  const currents = series.currentsA.subarray(from, to);
+  const voltages = series.voltagesV.subarray(from, to);
+  const [lowA, highA] = [quantile(currents, 0.1), quantile(currents, 0.9)];
+  const middleA = (lowA + highA) / 2;
+  let rises = 0;
+  let above = 0;
+  for (let i = 0; i < currents.length; i++) {
+    const isAbove = (currents[i] as number) > middleA;
+    if (isAbove) above++;
+    if (isAbove && i > 0 && (currents[i - 1] as number) <= middleA) rises++;
+  }
+  const seconds = (series.timesS[to - 1] as number) - (series.timesS[from] as number);
+  const period = rises === 0 ? "" : `about every ${(seconds / rises).toFixed(0)} s, `;
+  const duty = Math.round((100 * above) / Math.max(1, currents.length));
+  return `${period}from ${lowA.toFixed(2)} to ${highA.toFixed(2)} A, high ${duty} % of the time, voltage ${quantile(voltages, 0.1).toFixed(2)} to ${quantile(voltages, 0.9).toFixed(2)} V`;
 }

@@ -1,0 +1,154 @@
+/** Joins pieces into the stretches that a person would see: alike neighbours, splinters, still stretches, rounded corners. */
+import { currentHeldBelow, elasticityOf, endsOf, type Regime, regimeOf, type Scales } from "./pieces.ts";
+import type { Segment } from "./segments.ts";
+import type { Series } from "./series.ts";
+
+/** A battery at rest does not jump by more than this from one value to the next. */
+const idleJumpShareV = 0.03;
+/** Two stretches at held currents (voltages) within this share of each other are one stage. */
+export const sameCurrentShare = 0.06;
+export const sameVoltageShare = 0.006;
+/** Less than this, between two stages, is the change itself. */
+const splinterS = 30;
+const splinterIntervals = 3.5;
+/** A falling stretch between a held current and a held voltage is a rounded corner where it is this much shorter than the former. */
+const kneeShare = 0.5;
+
+/** Joins the pieces of a series. */
+export function mergeSegments(segments: readonly Segment[], series: Series): Segment[] {
+  const whole = mergeAlike(absorbSplinters(mergeAlike(segments, series), series), series);
+  const settled = mergeAlike(reconsider(mergeAlike(settleSteady(whole), series)), series);
+  return mergeAlike(absorbKnees(settled, series), series);
+}
+
+/** Whether two values lie within a share of the larger of them. */
+export function near(a: number, b: number, share: number): boolean {
+  return Math.abs(a - b) <= share * Math.max(Math.abs(a), Math.abs(b));
+}
+
+/** Joins neighbours that do the same thing at the same level. */
+function mergeAlike(segments: readonly Segment[], series: Series): Segment[] {
+  const merged: Segment[] = [];
+  for (const segment of segments) {
+    const last = merged.at(-1);
+    if (last !== undefined && continues(last, segment)) merged[merged.length - 1] = join(last, segment, last.regime, series);
+    else merged.push(segment);
+  }
+  return merged;
+}
+
+function continues(a: Segment, b: Segment): boolean {
+  if (a.regime !== b.regime) return false;
+  switch (a.regime) {
+    case "I":
+      return near(a.ends.endA, b.ends.startA, sameCurrentShare) || near(a.ends.meanA, b.ends.meanA, sameCurrentShare);
+    case "U":
+      return near(a.ends.endV, b.ends.startV, sameVoltageShare) && near(a.ends.meanV, b.ends.meanV, 2 * sameVoltageShare);
+    case "idle":
+      // A held voltage with next to no current is no rest: the voltage jumps where the charger lets go or takes up again.
+      return near(a.ends.endV, b.ends.startV, idleJumpShareV);
+    case "steady":
+      return near(a.ends.meanA, b.ends.meanA, sameCurrentShare) && near(a.ends.meanV, b.ends.meanV, sameVoltageShare);
+    default:
+      return true;
+  }
+}
+
+function join(a: Segment, b: Segment, regime: Regime, series: Series): Segment {
+  return { regime, from: a.from, to: b.to, ends: endsOf(series.voltagesV, series.currentsA, a.from, b.to) };
+}
+
+/** A stretch where nothing moves continues what its neighbour holds; alone it stays steady. */
+function settleSteady(segments: readonly Segment[]): Segment[] {
+  const settled: Segment[] = [];
+  segments.forEach((segment, index) => {
+    if (segment.regime !== "steady") {
+      settled.push(segment);
+      return;
+    }
+    const neighbours = [settled.at(-1), segments[index + 1]].filter((other) => other !== undefined);
+    const holdsVoltage = neighbours.some(
+      ({ regime, ends }) => regime === "U" && touches(ends.startV, ends.endV, segment.ends.meanV, sameVoltageShare),
+    );
+    const holdsCurrent = neighbours.some(
+      ({ regime, ends }) => regime === "I" && touches(ends.startA, ends.endA, segment.ends.meanA, sameCurrentShare),
+    );
+    settled.push({ ...segment, regime: holdsVoltage ? "U" : holdsCurrent ? "I" : "steady" });
+  });
+  return settled;
+}
+
+/** A voltage that crept up piece by piece may not have been held after all, now that the pieces are one. */
+function reconsider(segments: readonly Segment[]): Segment[] {
+  return segments.map((segment) =>
+    segment.regime === "U" && regimeOf(segment.ends, quietScales) === "W" ? { ...segment, regime: "W" } : segment,
+  );
+}
+
+/** Scales for stretches long enough that noise does not matter. */
+const quietScales: Scales = { noiseV: 0, noiseA: 0, idleA: 0, topA: 0 };
+
+function touches(start: number, end: number, value: number, share: number): boolean {
+  return near(start, value, share) || near(end, value, share);
+}
+
+/**
+ * A falling stretch beside a held current is part of it where the two together still count as held: chargers droop as the
+ * battery's voltage climbs, and round off the corner to the voltage limit.
+ */
+function absorbKnees(segments: readonly Segment[], series: Series): Segment[] {
+  const kept: Segment[] = [];
+  segments.forEach((segment, index) => {
+    const last = kept.at(-1);
+    const next = segments[index + 1];
+    if (last !== undefined && (isHeldTogether(last, segment, series) || (last.regime === "I" && continues(last, segment)))) {
+      kept[kept.length - 1] = join(last, segment, "I", series);
+      return;
+    }
+    if (
+      last?.regime === "I" &&
+      segment.regime === "W" &&
+      next?.regime === "U" &&
+      durationS(segment, series) < kneeShare * durationS(last, series)
+    ) {
+      kept[kept.length - 1] = { ...last, to: segment.to, remark: "the corner to the voltage limit is rounded" };
+      return;
+    }
+    kept.push(segment);
+  });
+  return kept;
+}
+
+function isHeldTogether(a: Segment, b: Segment, series: Series): boolean {
+  const isPair = (a.regime === "I" && b.regime === "W") || (a.regime === "W" && b.regime === "I");
+  if (!isPair || !near(a.ends.endA, b.ends.startA, sameCurrentShare)) return false;
+  return elasticityOf(endsOf(series.voltagesV, series.currentsA, a.from, b.to)) < currentHeldBelow;
+}
+
+/** First to last place, s. */
+export function durationS(segment: { from: number; to: number }, series: Series): number {
+  return (series.timesS[segment.to - 1] as number) - (series.timesS[segment.from] as number);
+}
+
+/** A stretch of a few samples between two stages is the change itself, not a stage; it goes to the stage that follows. */
+function absorbSplinters(segments: readonly Segment[], series: Series): Segment[] {
+  const queue = [...segments];
+  const kept: Segment[] = [];
+  while (queue.length > 0) {
+    const segment = queue.shift() as Segment;
+    const next = queue[0];
+    const isEvent = segment.regime === "idle" || segment.regime === "discharge" || segment.regime === "pulses";
+    const untilS = (series.timesS[segment.to] ?? series.timesS.at(-1)) as number;
+    const isSplinter = untilS - (series.timesS[segment.from] as number) < Math.max(splinterS, splinterIntervals * series.stepS);
+    if (!isSplinter || isEvent || next === undefined) {
+      kept.push(segment);
+      continue;
+    }
+    const last = kept.at(-1);
+    if (last !== undefined && continues(last, next)) {
+      kept[kept.length - 1] = join(last, next, last.regime, series);
+      queue.shift();
+    } else queue[0] = { ...next, from: segment.from };
+  }
+  return kept;
+}
