@@ -153,6 +153,7 @@ async function runTest(
                 recorderId,
                 recorder: instrument(recorderId),
                 capacityAh: battery.capacityAh,
+                cells: battery.cells,
               },
               log,
             ),

@@ -23,6 +23,8 @@ export type RecordingFacts = {
   readonly recorder: Instrument | undefined;
   /** The battery's capacity, Ah. */
   readonly capacityAh: number;
+  /** Its cells in series. */
+  readonly cells: number;
 };
 
 export type Ending = { readonly by: Ender; readonly words: string; readonly why: readonly string[]; readonly wouldSettle: string | null };

@@ -71,7 +71,15 @@ export const stage = z
     chargeAh: z.number().nullable(),
     energyWh: z.number().nullable(),
     taper: z
-      .strictObject({ tauH: z.number(), tauLowH: z.number(), tauHighH: z.number(), endCurrentA: z.number(), rmsA: z.number() })
+      .strictObject({
+        tauH: z.number().describe("Time constant, h"),
+        tauLowH: z.number(),
+        tauHighH: z.number(),
+        levelA: z.number().describe("Current that the fit settles at, A"),
+        endCurrentA: z.number().describe("Current at the end of the stage, A"),
+        stillToComeAh: z.number().describe("Charge above that level still to come if the voltage stayed held, Ah"),
+        rmsA: z.number().describe("Root mean square of what the fit misses, A"),
+      })
       .nullable()
       .describe("Single exponential fitted to the falling current, where it fits"),
     taperRefused: z.string().nullable().describe("Why no taper is given"),

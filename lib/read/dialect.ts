@@ -26,11 +26,13 @@ export type ResolvedDialect = {
   /** Lines above the first row of data, headings included. */
   readonly linesBeforeData: number;
   readonly headings: readonly string[] | undefined;
+  /** Fields of a whole row. */
+  readonly fieldCount: number;
   readonly time: TimeReading;
   readonly timeField: number;
   readonly dateField: number | undefined;
-  readonly voltage: { readonly field: number; readonly factor: number } | undefined;
-  readonly current: { readonly field: number; readonly factor: number } | undefined;
+  readonly voltage: { readonly field: number; readonly divisor: number } | undefined;
+  readonly current: { readonly field: number; readonly divisor: number } | undefined;
   readonly temperature: { readonly field: number; readonly unit: (typeof quantityUnits.temperature)[number] } | undefined;
   /** +1 or -1 turns the file's current into "into the battery is positive"; undefined: to be told from the whole file. */
   readonly currentSign: 1 | -1 | undefined;
@@ -38,7 +40,8 @@ export type ResolvedDialect = {
   readonly readAs: readonly ReadAs[];
 };
 
-const unitFactors: Readonly<Record<string, number>> = { V: 1, mV: 1e-3, A: 1, mA: 1e-3 };
+/** Divisors, since 12200 / 1000 is 12.2 to the last digit and 12200 × 0.001 is not. */
+const unitDivisors: Readonly<Record<string, number>> = { V: 1, mV: 1000, A: 1, mA: 1000 };
 const timeUnitS: Readonly<Record<string, number>> = { ms: 1e-3, s: 1, min: 60, h: 3600, d: 86_400 };
 
 /** Texts that recorders write for "no value". */
@@ -99,7 +102,6 @@ function bestLayout(
   let best: Layout | undefined;
   for (const delimiter of declared?.delimiter === undefined ? delimiters : [declared.delimiter]) {
     for (const decimalMark of declared?.decimalMark === undefined ? ([".", ","] as const) : [declared.decimalMark]) {
-      if (delimiter === decimalMark) continue;
       const layout = layoutUnder(lines, delimiter, decimalMark, missing, declared?.preambleLines ?? 0, strictness);
       if (layout === undefined) continue;
       const isBetter =
@@ -351,9 +353,9 @@ export function resolveDialect(
     return unit;
   };
   const voltage =
-    voltageField === undefined ? undefined : { field: voltageField, factor: unitFactors[unitOf("voltage", voltageField, "V")] ?? 1 };
+    voltageField === undefined ? undefined : { field: voltageField, divisor: unitDivisors[unitOf("voltage", voltageField, "V")] ?? 1 };
   const current =
-    currentField === undefined ? undefined : { field: currentField, factor: unitFactors[unitOf("current", currentField, "A")] ?? 1 };
+    currentField === undefined ? undefined : { field: currentField, divisor: unitDivisors[unitOf("current", currentField, "A")] ?? 1 };
   const temperature =
     temperatureField === undefined
       ? undefined
@@ -403,6 +405,7 @@ export function resolveDialect(
       decimalMark,
       linesBeforeData: firstDataLine,
       headings: headings?.map((heading) => heading.text),
+      fieldCount: Math.max(layout.fieldCount, headings?.length ?? 0),
       time,
       timeField,
       dateField,

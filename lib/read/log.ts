@@ -176,7 +176,16 @@ function lineEnd(text: string, from: number): number {
   return -1;
 }
 
-type BadField = { readonly line: number; readonly field: number; readonly text: string; readonly what: string };
+/** What a field should have been, and the problem that it is when it is not. */
+const problemIds = {
+  "a time": "log-time",
+  "a voltage": "log-number",
+  "a current": "log-number",
+  "a temperature": "log-number",
+  "the end of the row": "log-fields",
+} as const;
+
+type BadField = { readonly line: number; readonly field: number; readonly text: string; readonly what: keyof typeof problemIds };
 
 /** Takes rows one at a time and keeps their numbers; what it cannot read it keeps as a problem. */
 class RowReader {
@@ -212,6 +221,11 @@ class RowReader {
       return;
     }
     const dialect = this.#dialect;
+    const surplus = fields.findIndex((field, index) => index >= dialect.fieldCount && field.trim() !== "");
+    if (surplus >= 0) {
+      this.#refuse({ line, field: surplus, text: fields[surplus] ?? "", what: "the end of the row" });
+      return;
+    }
     const timeS = this.#timeS(fields);
     if (Number.isNaN(timeS)) {
       this.#refuse({ line, field: dialect.timeField, text: fields[dialect.timeField] ?? "", what: "a time" });
@@ -249,19 +263,19 @@ class RowReader {
     }
   }
 
-  #number(fields: readonly string[], column: ResolvedDialect["voltage"], line: number, what: string): number {
+  #number(fields: readonly string[], column: ResolvedDialect["voltage"], line: number, what: BadField["what"]): number {
     if (column === undefined) return Number.NaN;
     const text = (fields[column.field] ?? "").trim();
     if (text === "" || this.#dialect.missing.has(text)) return Number.NaN;
     const value = parseNumber(text, this.#dialect.decimalMark);
     if (Number.isNaN(value)) this.#refuse({ line, field: column.field, text, what });
-    return value * column.factor;
+    return value / column.divisor;
   }
 
   #temperature(fields: readonly string[], line: number): number {
     const { temperature } = this.#dialect;
     if (temperature === undefined) return Number.NaN;
-    return toCelsius(this.#number(fields, { field: temperature.field, factor: 1 }, line, "a temperature"), temperature.unit);
+    return toCelsius(this.#number(fields, { field: temperature.field, divisor: 1 }, line, "a temperature"), temperature.unit);
   }
 
   #refuse(bad: BadField): void {
@@ -285,11 +299,11 @@ class RowReader {
     if (this.#bad.length === 0) return [];
     const columns = await columnsOf(this.#request.absolutePath, this.#dialect, this.#bad);
     const told: Problem[] = this.#bad.map((bad, index) => ({
-      id: bad.what === "a time" ? "log-time" : "log-number",
+      id: problemIds[bad.what],
       level: "error",
       place: { file, line: bad.line, column: columns[index] ?? 1 },
       found: bad.text === "" ? "nothing" : `"${bad.text.slice(0, 40)}"`,
-      expected: `${bad.what}${bad.what === "a time" ? "" : ` with "${this.#dialect.decimalMark}" as decimal mark`}`,
+      expected: this.#expectationOf(bad),
       mend: `if the recorder wrote this, list line ${bad.line} under badRows of this recording in test.yaml; logs themselves are never edited`,
     }));
     if (this.#badCount > told.length)
@@ -302,6 +316,12 @@ class RowReader {
         mend: "mend the first ones; where most rows are like this, the recorder's dialect is described wrongly",
       });
     return told;
+  }
+
+  #expectationOf({ what }: BadField): string {
+    if (what === "a time") return what;
+    if (what === "the end of the row") return `${what} after ${this.#dialect.fieldCount} fields`;
+    return `${what} with "${this.#dialect.decimalMark}" as decimal mark`;
   }
 
   finish(): Log {

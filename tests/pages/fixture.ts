@@ -316,7 +316,7 @@ function recording(parts: Partial<RecordingResult> & Pick<RecordingResult, "id" 
         endS: 33120,
         lines: [1251, 2100],
         limitedBy: "battery",
-        taper: { tauH: 2.4, tauLowH: 2.31, tauHighH: 2.5, endCurrentA: 0.61, rmsA: 0.02 },
+        taper: { tauH: 2.4, tauLowH: 2.31, tauHighH: 2.5, levelA: 0.4, endCurrentA: 0.61, stillToComeAh: 0.5, rmsA: 0.02 },
         why: "The voltage stays within 20 mV of 14.42 V while the current falls from 5.9 A to 1.6 A.",
       }),
       stage({

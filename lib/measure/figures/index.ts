@@ -6,6 +6,7 @@ import type { FigureDefinition } from "../define.ts";
 import type { MeasuredRecording } from "../recording.ts";
 import type { MeasuredConnection, TestContext } from "../test-context.ts";
 import { chargeInGaps } from "./charge-in-gaps.ts";
+import { chargeMissed } from "./charge-missed.ts";
 import { chargeRecorded } from "./charge-recorded.ts";
 import { chargeRequired } from "./charge-required.ts";
 import { chargeUnrecorded } from "./charge-unrecorded.ts";
@@ -29,19 +30,24 @@ import { densityAtVisit, densitySpread, valueAsRead } from "./reading-values.ts"
 import { rows } from "./rows.ts";
 import { sampleInterval } from "./sample-interval.ts";
 import { span } from "./span.ts";
-import { sustainedCurrent } from "./sustained-current.ts";
+import { sustainedCurrent, sustainedCurrentOver } from "./sustained-current.ts";
 import { sustainedVoltage } from "./sustained-voltage.ts";
+import { timeAboveGassing } from "./time-above-gassing.ts";
 import { timeConnected } from "./time-connected.ts";
 import { timeRecorded } from "./time-recorded.ts";
 import { timeUnrecorded } from "./time-unrecorded.ts";
+import { voltageRipple } from "./voltage-ripple.ts";
 
 export const recordingFigures = (rules: Rules): readonly FigureDefinition<MeasuredRecording>[] => [
   chargeRecorded.recording,
   energyRecorded.recording,
   sustainedCurrent(rules.sustainedWindowS),
   sustainedVoltage(rules.sustainedWindowS),
+  ...sustainedCurrentOver,
   highestCurrent,
   highestVoltage,
+  voltageRipple,
+  timeAboveGassing,
   span,
   rows,
   sampleInterval,
@@ -55,6 +61,7 @@ export const connectionFigures: readonly FigureDefinition<MeasuredConnection>[] 
   timeRecorded,
   timeUnrecorded,
   chargeRecorded.connection,
+  chargeMissed,
   energyRecorded.connection,
 ];
 

@@ -91,7 +91,7 @@ function fitTaper(trace: Trace, from: number, to: number): Pick<Stage, "taper" |
   }
   const fit = fitDecay(timesH, currentsA);
   if (isRefused(fit)) return { taper: null, taperRefused: fit.refused };
-  const [, amplitudeA, tauH] = fit.parameters;
+  const [levelA, amplitudeA, tauH] = fit.parameters;
   const [, , tauErrorH] = fit.standardErrors;
   if (!(amplitudeA > 0)) return { taper: null, taperRefused: "the current does not fall" };
   const rmsA = fit.residualStandardDeviation;
@@ -105,7 +105,9 @@ function fitTaper(trace: Trace, from: number, to: number): Pick<Stage, "taper" |
       tauH,
       tauLowH: Math.max(0, tauH - 2 * tauErrorH),
       tauHighH: tauH + 2 * tauErrorH,
+      levelA,
       endCurrentA: median(currentsA.slice(-5)),
+      stillToComeAh: amplitudeA * tauH * Math.exp(-((timesH.at(-1) as number) - (timesH[0] as number)) / tauH),
       rmsA,
     },
     taperRefused: null,

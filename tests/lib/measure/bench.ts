@@ -24,7 +24,7 @@ export type Columns = {
 };
 
 /** Samples of a log whose first line is a heading. */
-export function samplesOf({ s, v, a }: Columns, startMs: number | undefined = benchStartMs): Samples {
+export function samplesOf({ s, v, a }: Columns, startMs: number | undefined): Samples {
   const missing = s.map(() => Number.NaN);
   return {
     elapsedS: Float64Array.from(s),
@@ -225,3 +225,15 @@ export const bulk: Part = { hours: 5, v: (h) => 12.4 + 0.4 * h, a: () => 5 };
 export const absorption: Part = { hours: 5, v: () => 14.4, a: (h) => 0.3 + 4.7 * Math.exp(-h / 1.2) };
 export const float: Part = { hours: 4, v: () => 13.6, a: (h) => 0.12 + 0.05 * Math.exp(-h) };
 export const rest: Part = { hours: 2, v: (h) => 12.8 + 0.5 * Math.exp(-h), a: () => 0 };
+
+/** A log of n rows a minute apart at one voltage and current. */
+export function steadyLog(count: number, voltageV: number, currentA: number, stepS = 60): Required<Columns> {
+  const s = rows(count, stepS);
+  return { s, v: s.map(() => voltageV), a: s.map(() => currentA) };
+}
+
+/** The value of an outcome; throws where it is absent, so that no test passes on NaN. */
+export function valueIn(outcome: object): number {
+  if (!("value" in outcome) || typeof outcome.value !== "number") throw new Error(`expected a value, found ${JSON.stringify(outcome)}`);
+  return outcome.value;
+}

@@ -1,0 +1,39 @@
+import { quantile } from "../../signal/order-statistics.ts";
+import { type FigureDefinition, notMeasured } from "../define.ts";
+import { evidenceOf, type MeasuredRecording } from "../recording.ts";
+
+/** Fewer samples than this show no spread. */
+const fewestSamples = 20;
+
+export const voltageRipple: FigureDefinition<MeasuredRecording> = {
+  id: "voltage-ripple",
+  label: "Spread of the held voltage",
+  unit: "V",
+  version: 1,
+  explain:
+    "From the 5th to the 95th percentile of the voltage in the last stretch in which it was held. It holds what the recorder can see: waves faster than its rows, and its own noise, cannot be told apart.",
+  formula: "P95(U) − P5(U)",
+  source: "Our definition.",
+  checkedBy: ["A held voltage with a wave of known height"],
+  compute: (recording) => {
+    const { trace, stages } = recording;
+    const stage = stages.findLast((candidate) => candidate.kind === "constant-voltage" || candidate.kind === "float");
+    if (stage === undefined) return notMeasured("not recorded", "no voltage was held", [evidenceOf(recording)]);
+    const from = trace.elapsedS.findIndex((elapsedS) => elapsedS >= stage.startS);
+    const to = trace.elapsedS.findLastIndex((elapsedS) => elapsedS <= stage.endS) + 1;
+    // The first tenth is left out: there the voltage may still be coming to its level.
+    const settled = trace.voltagesV.subarray(from + Math.ceil((to - from) / 10), to);
+    if (settled.length < fewestSamples)
+      return notMeasured("cannot tell", `the held voltage has ${settled.length} rows, too few to show a spread`, [evidenceOf(recording)]);
+    const resolution = recording.recorder?.measures?.voltage?.resolution;
+    const value = quantile(settled, 0.95) - quantile(settled, 0.05);
+    return {
+      value,
+      evidence: [{ ...evidenceOf(recording), lines: stage.lines }],
+      doubts:
+        resolution !== undefined && value <= 2 * resolution
+          ? [`no more than two steps of the recorder (${resolution} V): its own rounding`]
+          : [],
+    };
+  },
+};

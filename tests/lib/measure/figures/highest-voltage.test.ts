@@ -1,0 +1,19 @@
+import { describe, expect, it } from "vitest";
+import { highestVoltage } from "../../../../lib/measure/figures/highest-voltage.ts";
+import { recordingOf, rows } from "../bench.ts";
+
+describe("highest voltage in any row", () => {
+  it("is the largest single value with its own line as evidence, a spike of one row included (read by hand)", () => {
+    const s = rows(5, 60);
+    const outcome = highestVoltage.compute(recordingOf({ s, a: s.map(() => 13), v: [5, 5.1, 7.9, 5, 4.9] }));
+    expect(outcome).toMatchObject({ value: 7.9, standardUncertainty: 0.1 / Math.sqrt(3), evidence: [{ lines: [4, 4] }] });
+  });
+
+  it("is absent where the recorder logs no voltage", () => {
+    const s = rows(5, 60);
+    expect(highestVoltage.compute(recordingOf({ s, a: s.map(() => 13) }))).toMatchObject({
+      absent: "not recorded",
+      why: "the recorder logs no voltage",
+    });
+  });
+});
