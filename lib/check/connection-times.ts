@@ -20,11 +20,11 @@ export function checkConnectionTimes(folder: TestFolder): Problem[] {
       });
     };
     if (connection.on !== undefined && connection.off !== undefined && Date.parse(connection.off) <= Date.parse(connection.on))
-      tell("off", `off: ${connection.off}`, `a time after on: ${connection.on}`, "check date and offset of both");
+      tell("off", `off "${connection.off}"`, `a time after on, ${connection.on}`, "check date and offset of both");
     if (connection.on !== undefined && latest !== undefined && Date.parse(connection.on) < latest.ms)
       tell(
         "on",
-        `on: ${connection.on}`,
+        `on "${connection.on}"`,
         `a time after the connection before, ${latest.text}`,
         "put connections in order of time, and check their offsets",
       );

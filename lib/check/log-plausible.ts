@@ -10,6 +10,12 @@ const highestCurrentShareOfC = 5;
 /** A charger that has switched off may draw a little from the battery; more than this share of the capacity is a sign turned round. */
 const drainShareOfC = 0.02;
 
+/** Four digits are enough to see a wrong unit. */
+const round = (value: number): number => Number(value.toPrecision(4));
+
+/** An instant to the minute, in UTC. */
+const utcMinute = (ms: number): string => `${new Date(ms).toISOString().slice(0, 16).replace("T", " ")} UTC`;
+
 /**
  * A log's values are those of this battery: voltage per cell possible, current not absurd, a clock that fits the connection.
  *
@@ -35,8 +41,8 @@ export function checkLogPlausible(
     tell(
       "log-voltage",
       "error",
-      `a middle voltage of ${Number(middleV.toPrecision(4))} V`,
-      `${cellRangeV.low * battery.cells} to ${cellRangeV.high * battery.cells} V for a battery of ${battery.cells} cells`,
+      `a middle voltage of ${round(middleV)} V`,
+      `${round(cellRangeV.low * battery.cells)} to ${round(cellRangeV.high * battery.cells)} V for a battery of ${battery.cells} cells`,
       "check the unit and the column of voltage in the recorder's dialect, and the battery's cells",
     );
   const currentsA = samples.currentsA.filter((value) => !Number.isNaN(value)).map(Math.abs);
@@ -45,8 +51,8 @@ export function checkLogPlausible(
     tell(
       "log-current",
       "error",
-      `a middle current of ${Number(middleA.toPrecision(4))} A`,
-      `at most ${highestCurrentShareOfC * battery.capacityAh} A for a battery of ${battery.capacityAh} Ah`,
+      `a middle current of ${round(middleA)} A`,
+      `at most ${round(highestCurrentShareOfC * battery.capacityAh)} A for a battery of ${battery.capacityAh} Ah`,
       "check the unit of current in the recorder's dialect: a file in mA needs unit: mA",
     );
   if (samples.hasCurrent && currentsA.length > 0) {
@@ -68,8 +74,8 @@ export function checkLogPlausible(
       tell(
         "log-clock",
         "doubt",
-        `a first row at ${new Date(samples.startMs).toISOString().slice(0, 16)}Z`,
-        `a start between on (${new Date(onMs).toISOString().slice(0, 16)}Z) and off of its connection`,
+        `a first row at ${utcMinute(samples.startMs)}`,
+        `a start after the connection's on, ${utcMinute(onMs)}${offMs === undefined ? "" : `, and before its off, ${utcMinute(offMs)}`}`,
         "check the recorder's clock and the test's zone, or the times of the connection",
       );
   }

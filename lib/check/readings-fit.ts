@@ -40,7 +40,7 @@ export function checkReadingsFit(readings: readonly Reading[], file: string, tes
         tell(
           "error",
           "reading-sealed",
-          `${column} ${cell.text}`,
+          `${column} "${cell.text}"`,
           `no density: the battery is ${battery.construction}, which is sealed`,
           "correct the battery's construction, or move the reading into note",
         );
@@ -50,7 +50,7 @@ export function checkReadingsFit(readings: readonly Reading[], file: string, tes
         tell(
           "doubt",
           "reading-voltage",
-          `${column} ${cell.text}`,
+          `${column} "${cell.text}"`,
           `1.5 to 3 V a cell, ${1.5 * battery.cells} to ${3 * battery.cells} V for this battery`,
           "check the reading, and the battery's cells",
         );
@@ -61,7 +61,7 @@ export function checkReadingsFit(readings: readonly Reading[], file: string, tes
           "doubt",
           "reading-instrument",
           `${column} without an instrument`,
-          `an instrument for it: instruments: ${role}: … in test.yaml`,
+          `the line "${role}:" under instruments in test.yaml`,
           "name the instrument, so that the reading carries its accuracy",
         );
       }

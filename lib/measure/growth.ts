@@ -38,7 +38,7 @@ export function growthPoints(context: TestContext): GrowthPoint[] {
 /** Hours that connections can have lasted until an instant: one whose end nobody saw may have gone on until the next began. */
 function mostHoursBefore(context: TestContext, atMs: number): number {
   return context.connections.reduce((sum, { onMs, offMs }, index) => {
-    if (onMs === undefined || onMs > atMs) return sum;
+    if (onMs === undefined || onMs >= atMs) return sum;
     const nextOnMs = context.connections[index + 1]?.onMs ?? Number.POSITIVE_INFINITY;
     return sum + (Math.min(atMs, offMs ?? nextOnMs) - onMs) / 3_600_000;
   }, 0);
@@ -64,9 +64,10 @@ const furthestShare = 3;
  * Whether and when the target density was, or will be, reached.
  *
  * Reached: the first visit whose mean density is at the target; a visit only says "by now", so the true moment lies between it and
- * the visit before. Where nobody noted when a connection began, visits cannot be placed and nothing is said. Not reached: hours and density are fitted with d₀ + a·(1 − exp(−h/τ)); where even the ceiling stays below the
- * target, or the last day's charge moved the density by no more than the hydrometer's step, it is not reachable as it goes. Where the
- * curve reaches the target, the hours are given between that curve and a straight line through the last visits, which grows too fast.
+ * the visit before. Where nobody noted when a connection began, visits cannot be placed and nothing is said.
+ * Not reached: hours and density are fitted with d₀ + a·(1 − exp(−h/τ)); where even the ceiling stays below the target, the
+ * hydrometer's error allowed for, or the last day's charge did not move the density, it is not reachable as it goes. Where the curve
+ * reaches the target, the hours are given between that curve and a straight line through the last visits, which grows too fast.
  *
  * @returns the outcome; a projection never goes further than three times the hours seen
  */
@@ -125,10 +126,11 @@ function project(points: readonly GrowthPoint[], goal: number, first: GrowthPoin
   if (!isRefused(fit)) {
     const [ceiling, rate] = fit.parameters;
     const [ceilingError] = fit.standardErrors;
-    if (ceiling + 2 * ceilingError < needed)
+    const most = Math.max(ceiling + 2 * ceilingError, highestCeiling(hours, gains, stepKgPerL / 2));
+    if (most < needed)
       return {
         kind: "not reachable",
-        why: `the density levels off at ${(first.density.meanAt25C + ceiling).toFixed(3)} kg/l (at most ${(first.density.meanAt25C + ceiling + 2 * ceilingError).toFixed(3)}), below the target`,
+        why: `the density levels off at ${(first.density.meanAt25C + ceiling).toFixed(3)} kg/l (at most ${(first.density.meanAt25C + most).toFixed(3)}), below the target`,
       };
     const before = points.at(-2) ?? first;
     const slope = (last.density.meanAt25C - before.density.meanAt25C) / Math.max(1e-9, last.hours - before.hours);
@@ -152,4 +154,16 @@ function project(points: readonly GrowthPoint[], goal: number, first: GrowthPoin
     };
   }
   return { kind: "cannot tell", why: `no curve fits the visits: ${fit.refused}` };
+}
+
+/**
+ * The ceiling, above the first density, where the hydrometer's error bends the curve as little as it can: early visits read too high,
+ * late ones too low, each by `errorKgPerL`. Infinity where no bend is left. Scatter about the curve alone would be taken for certainty
+ * where a few rounded readings happen to lie on one.
+ */
+function highestCeiling(hours: readonly number[], gains: readonly number[], errorKgPerL: number): number {
+  const last = gains.length - 1;
+  const unbent = gains.map((gain, index) => gain + errorKgPerL * ((2 * index) / last - 1));
+  const fit = fitSaturating(hours, unbent);
+  return isRefused(fit) ? Number.POSITIVE_INFINITY : fit.parameters[0] + 2 * fit.standardErrors[0];
 }

@@ -112,7 +112,10 @@ export function makeTestContext(input: TestInput): TestContext {
     };
   });
   const readings = input.readings.map((reading): MeasuredReading => {
-    const begun = connections.filter((connection) => connection.onMs !== undefined && connection.onMs <= reading.atMs);
+    // A visit noted at the very minute of clamps on was read before them, unless it says that it found the charger connected.
+    const hasBegun = ({ onMs }: MeasuredConnection): boolean =>
+      onMs !== undefined && (onMs < reading.atMs || (onMs === reading.atMs && reading.charger === "connected"));
+    const begun = connections.filter(hasBegun);
     const hours = begun.map((connection) => {
       const until = Math.min(reading.atMs, connection.offMs ?? connection.lastKnownMs ?? Number.NaN);
       return connection.onMs === undefined ? Number.NaN : (until - connection.onMs) / 3_600_000;

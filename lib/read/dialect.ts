@@ -223,7 +223,11 @@ export function resolveDialect(
   const note = (what: string, value: string, isDeclared: boolean): void => {
     readAs.push({ what, value, from: isDeclared ? "instrument record" : "detected" });
   };
-  const recordNotes = recordPlace === undefined ? [] : [`${recordPlace.file}:${recordPlace.line ?? 1} describes this recorder`];
+  const recordNotes = [
+    recordPlace === undefined
+      ? "test.yaml names no recorder for this log: instruments: recorder: with a record in data/instruments"
+      : `${recordPlace.file}:${recordPlace.line ?? 1} describes this recorder`,
+  ];
   const ask = (found: string, expected: string, mend: string, line = 1): void => {
     problems.push({ id: "log-dialect", level: "error", place: { file, line, column: 1 }, found, expected, mend, notes: recordNotes });
   };

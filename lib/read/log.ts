@@ -81,14 +81,29 @@ function wholeLines(head: Uint8Array, encoding: string): string[] | undefined {
 }
 
 function wrongEncoding(request: LogRequest, encoding: string): Problem {
+  const common = { id: "log-encoding", level: "error", place: { file: request.file } } as const;
+  if (!isKnownEncoding(encoding))
+    return {
+      ...common,
+      found: `"${encoding}"`,
+      expected: "a name of the WHATWG Encoding Standard, such as utf-8, utf-16le, windows-1250 or iso-8859-2",
+      mend: "correct dialect: encoding: in the recorder's record, or leave it out",
+    };
   return {
-    id: "log-encoding",
-    level: "error",
-    place: { file: request.file },
+    ...common,
     found: `bytes that are not ${encoding}`,
     expected: `text in ${encoding}`,
     mend: "name the right encoding in the recorder's record: dialect: encoding: utf-16le, windows-1250 …",
   };
+}
+
+function isKnownEncoding(label: string): boolean {
+  try {
+    new TextDecoder(label);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** The first line with a quotation mark that nothing on it closes. */
@@ -108,7 +123,7 @@ async function openQuote(request: LogRequest, encoding: string): Promise<Problem
     place: { file: request.file, ...at },
     found: "a quotation mark that is not closed",
     expected: "quotation marks in pairs around a field",
-    mend: "have the recorder write the file again; logs themselves are never edited, and a row inside a quotation cannot be told from words",
+    mend: "copy the file from the recorder once more; logs themselves are never edited, and rows inside a quotation cannot be told from words",
   };
 }
 

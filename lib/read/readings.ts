@@ -151,10 +151,7 @@ function readingsOf(sheet: Sheet, file: string, zone: string): Checked<Reading[]
       continue;
     }
     const values: Partial<Record<ReadingColumn, SpotValue>> = {};
-    for (const [name, { low, high, unit, label }] of Object.entries(readingColumns) as [
-      ReadingColumn,
-      (typeof readingColumns)[ReadingColumn],
-    ][]) {
+    for (const [name, { low, high, unit }] of Object.entries(readingColumns) as [ReadingColumn, (typeof readingColumns)[ReadingColumn]][]) {
       const cell = cellAt(name);
       if (cell === undefined) continue;
       const value = parseNumber(cell.text, sheet.decimalMark);
@@ -165,7 +162,7 @@ function readingsOf(sheet: Sheet, file: string, zone: string): Checked<Reading[]
           "readings-number",
           cell,
           `"${cell.text}"`,
-          `${label} as a number with "${sheet.decimalMark}" as decimal mark`,
+          `${name} as a number with "${sheet.decimalMark}" as decimal mark`,
           isOther
             ? `write it as the other rows do: ${cell.text.replace(other, sheet.decimalMark)}`
             : "leave the field empty where nothing was read, and move words into note",
@@ -174,8 +171,8 @@ function readingsOf(sheet: Sheet, file: string, zone: string): Checked<Reading[]
         complain(
           "readings-range",
           cell,
-          `${name} ${cell.text}`,
-          `${label} between ${low} and ${high} ${unit}`,
+          `"${cell.text}"`,
+          `${name} between ${low} and ${high} ${unit}`,
           name.startsWith("density") && value > 1000 && value < 1400
             ? `write it in kg/l: ${(value / 1000).toFixed(3)}`
             : "check the reading and its unit",

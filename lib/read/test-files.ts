@@ -73,7 +73,14 @@ async function readReadings(folder: TestFolder, zone: string): Promise<{ value: 
   if (text === undefined)
     return {
       value: [],
-      problems: [unreadable(file.path, "bytes that are not UTF-8", "text saved as UTF-8", "save the file again as UTF-8")],
+      problems: [
+        unreadable(
+          file.path,
+          "bytes that are not UTF-8",
+          "text saved as UTF-8",
+          "save the file again as UTF-8; in a spreadsheet choose CSV with UTF-8",
+        ),
+      ],
     };
   return parseReadings(text, file.path, zone);
 }

@@ -6,7 +6,7 @@
 import type { EndingFacts } from "../../lib/measure/ending.ts";
 import type { Ender } from "../../lib/nouns/stage.ts";
 import type { Random } from "../generator/random.ts";
-import { hold, lamps, off, pulses, push, sag } from "./phases.ts";
+import { heldV, hold, lamps, off, pulses, push, sag } from "./phases.ts";
 import { between, type Size } from "./plant.ts";
 import type { Connection, Phase } from "./programme.ts";
 
@@ -51,6 +51,9 @@ const float = ({ floatV, bulkA }: Given, maxH: number): Phase => hold(floatV, bu
 
 /** How long full current will about flow before the limit, hours: what is missing up to 75 % of charge. */
 const bulkH = ({ size, bulkA }: Given): number => (Math.max(0.1, 0.75 - size.startCharge) * size.capacityAh) / bulkA;
+
+/** None divides a recorder's interval: one that looks in step with the pulses sees none, and then nothing can be asked of it. */
+const periodsS = [7, 11, 13, 17, 23, 37, 43, 53] as const;
 
 export const behaviours: readonly Behaviour[] = [
   {
@@ -99,7 +102,9 @@ export const behaviours: readonly Behaviour[] = [
     label: "Unregulated up to a limit that is then held",
     build: (given) => {
       const { random, size, bulkA, limitV } = given;
-      const line = { startA: 1.2 * bulkA, startV: 2.05 * size.cells, share: between(random, 0.4, 0.65), endV: limitV };
+      const share = between(random, 0.4, 0.65);
+      const endV = heldV(limitV, bulkA, 1.2 * bulkA * (1 - share));
+      const line = { startA: 1.2 * bulkA, startV: 2.05 * size.cells, share, endV };
       return { phases: [sag(line, { stops: true, maxH: 24 }), bulkAndHold(given), off(2)] };
     },
   },
@@ -108,13 +113,11 @@ export const behaviours: readonly Behaviour[] = [
     label: "Current sags by 10 to 15 % before the limit",
     build: (given) => {
       const { random, size, bulkA, limitV } = given;
-      const line = { startA: bulkA, startV: 2.05 * size.cells, share: between(random, 0.1, 0.15), endV: limitV };
+      const share = between(random, 0.1, 0.15);
+      const endV = heldV(limitV, bulkA, bulkA * (1 - share));
+      const line = { startA: bulkA, startV: 2.05 * size.cells, share, endV };
       return {
-        phases: [
-          sag(line, { kind: "constant-current", mayBe: ["drooping"], stops: true, maxH: 24 }),
-          bulkAndHold(given),
-          float(given, 2),
-        ],
+        phases: [sag(line, { kind: "constant-current", mayBe: ["drooping"], stops: true, maxH: 24 }), bulkAndHold(given), float(given, 2)],
       };
     },
   },
@@ -131,11 +134,12 @@ export const behaviours: readonly Behaviour[] = [
     build: (given) => {
       const { random, size, bulkA, fullA, limitV } = given;
       const high = size.cells * between(random, 2.45, 2.48);
-      const low = Math.min(limitV, size.cells * 2.38);
+      const low = Math.min(limitV, size.cells * 2.39);
       return {
         phases: [
-          hold(high, bulkA, { untilBelowA: 2.5 * fullA, maxH: between(random, 1, 3) + bulkH(given) }),
-          hold(low, bulkA, { untilBelowA: 0.8 * fullA, maxH: between(random, 2, 4) }),
+          push(bulkA, { untilV: heldV(high, bulkA, bulkA) }),
+          hold(high, bulkA, { untilBelowA: fullA, maxH: between(random, 0.7, 2.5) }),
+          hold(low, bulkA, { maxH: between(random, 2, 4) }),
           float(given, 3),
         ],
       };
@@ -161,7 +165,7 @@ export const behaviours: readonly Behaviour[] = [
     label: "Full current to the limit, pulses of shrinking duty, float",
     build: (given) => {
       const { random, size, bulkA, limitV } = given;
-      const periodS = Math.round(between(random, 4, 60));
+      const periodS = periodsS[Math.floor(random.uniform() * periodsS.length)] ?? 7;
       const train = [0.8, 0.5, 0.2].map((duty) => {
         const onS = Math.max(1, Math.round(duty * periodS));
         return pulses(bulkA, 2.6 * size.cells, { onS, offS: periodS - onS, maxH: between(random, 0.5, 1.5) });
@@ -174,12 +178,12 @@ export const behaviours: readonly Behaviour[] = [
     label: "Full current, limit, then off and on between two voltages",
     build: (given) => {
       const { random, size, bulkA, limitV } = given;
-      const wakeV = size.cells * between(random, 2.2, 2.26);
+      const wakeV = size.cells * between(random, 2.16, 2.22);
       return {
         phases: [
           bulkAndHold(given),
           off(24, { kind: "on-off-holding", belowV: wakeV }),
-          { ...push(bulkA, { untilV: limitV, kind: "on-off-holding", maxH: 2 }), next: 1 },
+          { ...push(bulkA / 4, { untilV: limitV, kind: "on-off-holding", maxH: 2 }), next: 1 },
         ],
         maxH: bulkH(given) + between(random, 18, 26),
       };
@@ -258,9 +262,9 @@ export const behaviours: readonly Behaviour[] = [
   {
     id: "too-weak",
     label: "A weak charger on a big battery, two days without reaching its limit",
-    size: (random) => ({ cells: 6, capacityAh: between(random, 80, 100), startCharge: between(random, 0.05, 0.1) }),
-    bulkShare: [1 / 62, 1 / 56],
-    build: ({ size, bulkA }) => ({ phases: [push(bulkA, { untilV: 2.6 * size.cells, maxH: 48 })] }),
+    size: (random) => ({ cells: 6, capacityAh: between(random, 80, 100), startCharge: between(random, 0.02, 0.06) }),
+    bulkShare: [1 / 64, 1 / 58],
+    build: ({ random, size, bulkA }) => ({ phases: [push(bulkA, { untilV: 2.6 * size.cells, maxH: between(random, 42, 46) })] }),
   },
   {
     id: "warm-days",

@@ -10,7 +10,13 @@ import { type Charge, runConnection } from "./programme.ts";
 import { declared, type ProvingRecorder, type Recorded, rangeFor, record } from "./recorders.ts";
 
 /** A charge together with what led to it; every recorder looks at the same one. */
-export type Played = { readonly behaviour: Behaviour; readonly given: Given; readonly setup: Setup; readonly charge: Charge; readonly name: string };
+export type Played = {
+  readonly behaviour: Behaviour;
+  readonly given: Given;
+  readonly setup: Setup;
+  readonly charge: Charge;
+  readonly name: string;
+};
 
 export type CaseResult = {
   readonly behaviour: string;
@@ -73,6 +79,7 @@ export function proveCase(played: Played, recorder: ProvingRecorder): CaseResult
       recorderId: recorder.id,
       recorder: declared(recorder, rangeA),
       capacityAh: given.size.capacityAh,
+      cells: given.size.cells,
     },
     {
       samples: recorded.samples,
@@ -94,11 +101,10 @@ export function proveCase(played: Played, recorder: ProvingRecorder): CaseResult
   };
 }
 
-/** A recorder of four hours is started by hand where something is about to happen: two hours before the first long stage ends. */
+/** A recorder of a few hours is started by hand where something is about to happen: two hours before the first stage ends. */
 function startFor(recorder: ProvingRecorder, charge: Charge, cutS: number): number {
   if (recorder.stop.afterH === undefined || recorder.stop.afterH * 3600 >= cutS) return 0;
-  const long = charge.stages.find((stage) => stage.endS - stage.startS > 1800);
-  return Math.max(0, Math.min((long?.endS ?? 0) - 7200, cutS - 3600));
+  return Math.max(0, Math.min((charge.stages[0]?.endS ?? 0) - 7200, cutS - 3600));
 }
 
 /** Every ending that would be right; the first is the truth. */

@@ -1,21 +1,17 @@
-/**
- * Holds what was found in one recording against what was true. The rules:
- *
- * 1. A boundary between two true stages is right where a found one lies within one minute of it, or 1 % of the shorter of the two
- *    stages, or the second row before it to the second row behind it, whichever reaches furthest. (Two rows are two sample intervals
- *    where the pace is even, and the whole of a gap where there is one.) A change that has no one instant, as a rounded corner, is a
- *    range, widened likewise.
- * 2. A stage of fewer than 5 rows or less than 2 min is not asked for, nor is a boundary with such a stage.
- * 3. A stage's kind is that of the found stage with which it overlaps most.
- * 4. Where the recording cannot tell two kinds apart, both are right: an interruption or a pause before a lower voltage is rest to a
- *    recording that ends inside it; a charger that holds by off and on is at rest, or pushing, to one that sees it start again less
- *    than twice. Then the charger may also be said to have ended.
- * 5. A found boundary that is within reach of no true one, and not inside such a doubtful stage, is counted as false.
- * 6. An ending is right, unknown or wrong. `unknown` is never wrong: most tails do not tell.
- */
+/** Holds what was found in one recording against what was true, by the rules that stand below and head docs/proving.md. */
 import type { Ender, Stage, StageKind } from "../../lib/nouns/stage.ts";
 import type { Charge, TruthStage } from "./programme.ts";
 import type { Recorded } from "./recorders.ts";
+
+/** How a recording is judged; printed as they stand here. */
+export const comparisonRules: readonly string[] = [
+  "A boundary between two true stages is right where a found one lies within one minute of it, or 1 % of the shorter of the two stages, or from the second row before it to the second row behind it, whichever reaches furthest. (Two rows are two sample intervals where the pace is even, and the whole of a gap where there is one.) A change that has no one instant, as a rounded corner, is a range, widened likewise.",
+  "A stage of fewer than 5 rows or less than 2 min is not asked for, nor is a boundary with such a stage.",
+  "A stage's kind is that of the found stage with which it overlaps most.",
+  "Where the recording cannot tell two kinds apart, both are right. An interruption that the recording does not see the end of may be rest, and so may a lower voltage that the battery has not come down to. A throttled current that is not seen to begin or to go back may be any held current. A current that droops while the voltage moves by less than half a per cent may be the taper of a held voltage. A charger that holds by off and on may be anything to a recorder that sees it start again less than twice (two rows of each): nothing is then asked of it, and the charger may be said to have ended.",
+  "A found boundary within reach of no true one, and not inside such a doubtful stage, is counted as false. Boundaries beside stages too short to be asked for are no false ones.",
+  "An ending is right, unknown or wrong. The facts beside the recording are when the clamps came off and, in some behaviours, what a visitor noted. Unknown is never wrong: most tails do not tell.",
+];
 
 export type Asked = {
   readonly kind: StageKind;
@@ -42,38 +38,65 @@ const leastRows = 5;
 const leastS = 120;
 const allowedS = 60;
 const allowedShare = 0.01;
+/** Less than this no recorder in use could tell from a held voltage: 0.07 V of 14.4 V. */
+const leastMovedShare = 0.005;
 
 /** Returns the true stages as far as a recording saw them. */
-export function stagesSeen(charge: Charge, { samples, fromS, toS }: Recorded): Asked[] {
+export function stagesSeen(charge: Charge, recorded: Recorded): Asked[] {
+  const { samples, fromS, toS } = recorded;
   return charge.stages
     .filter((stage) => stage.endS > fromS && stage.startS < toS)
     .map((stage) => {
       const startS = Math.max(0, stage.startS - fromS);
       const endS = Math.min(toS, stage.endS) - fromS;
-      const onsets = stage.onsetsS.filter((onsetS) => onsetS < toS).length;
-      const isHoldingUnseen = stage.kind === "on-off-holding" && onsets < 2;
+      const isDoubtful = stage.kind === "on-off-holding" && flowsSeen(stage, recorded).length < 2;
       return {
         kind: stage.kind,
-        mayBe: [...stage.mayBe, ...alsoTrue(stage, toS, onsets)],
+        mayBe: [...stage.mayBe, ...alsoTrue(stage, charge, recorded)],
         startS,
         startsByS: Math.max(startS, Math.min(endS, startRange(stage) - fromS)),
         endS,
-        isAsked: endS - startS >= leastS && rowsWithin(samples.elapsedS, startS, endS) >= leastRows,
-        isDoubtful: isHoldingUnseen,
+        isAsked: !isDoubtful && endS - startS >= leastS && rowsWithin(samples.elapsedS, startS, endS) >= leastRows,
+        isDoubtful,
       };
     });
 }
 
 /** Holding off and on begins when the charge ends, or with the first time that it starts again: both are fair readings. */
 function startRange(stage: TruthStage): number {
-  return stage.kind === "on-off-holding" ? (stage.onsetsS[0] ?? stage.endS) : stage.startsByS;
+  return stage.kind === "on-off-holding" ? (stage.flows[0]?.fromS ?? stage.endS) : stage.startsByS;
 }
 
-function alsoTrue(stage: TruthStage, toS: number, onsets: number): StageKind[] {
-  if (stage.kind === "interrupted" && stage.endS >= toS) return ["rest"];
-  if (stage.kind === "on-off-holding" && onsets < 2) return ["rest", "interrupted", "constant-current", "constant-voltage", "float"];
-  if ((stage.kind === "float" || stage.kind === "constant-voltage") && onsets === 0) return ["rest"];
-  return [];
+/** The times that current flowed and at least two rows told of it. */
+function flowsSeen(stage: TruthStage, { samples, fromS }: Recorded): TruthStage["flows"] {
+  return stage.flows.filter((flow) => rowsWithin(samples.elapsedS, flow.fromS - fromS, flow.toS - fromS) >= 2);
+}
+
+/** Other kinds that the recording cannot tell from the true one; rule 4. */
+function alsoTrue(stage: TruthStage, charge: Charge, { fromS, toS }: Recorded): StageKind[] {
+  const isCutBefore = stage.startS < fromS;
+  const isCutBehind = stage.endS >= toS;
+  switch (stage.kind) {
+    case "interrupted":
+      return isCutBehind ? ["rest"] : [];
+    case "throttled":
+      return isCutBefore ? ["constant-current", "soft-start"] : isCutBehind ? ["constant-current"] : [];
+    case "float":
+    case "constant-voltage":
+      return (stage.flows[0]?.fromS ?? toS) >= toS ? ["rest"] : [];
+    case "drooping":
+      return movedShare(charge.voltagesV, Math.max(stage.startS, fromS), Math.min(stage.endS, toS)) < leastMovedShare
+        ? ["constant-voltage"]
+        : [];
+    default:
+      return [];
+  }
+}
+
+/** By what share of itself a true voltage changed between two seconds. */
+function movedShare(voltagesV: Float64Array, fromS: number, toS: number): number {
+  const [startV, endV] = [voltagesV[Math.ceil(fromS) + 1], voltagesV[Math.floor(toS)]];
+  return startV === undefined || endV === undefined ? 0 : Math.abs(endV / startV - 1);
 }
 
 function rowsWithin(elapsedS: Float64Array, startS: number, endS: number): number {
@@ -109,9 +132,8 @@ export function compare(
     .filter((window) => window.isAsked)
     .map((window) => {
       const middleS = (window.fromS + window.toS) / 2;
-      const nearestS = foundS.reduce((best, at) => (Math.abs(at - middleS) < Math.abs(best - middleS) ? at : best), Number.NaN);
-      const nearest = Number.isNaN(nearestS) ? (foundS[0] ?? Number.NaN) : nearestS;
-      return { atS: window.atS, nearestS: nearest, isHit: foundS.some((at) => at >= window.fromS && at <= window.toS) };
+      const nearestS = [...foundS].sort((a, b) => Math.abs(a - middleS) - Math.abs(b - middleS))[0] ?? Number.NaN;
+      return { atS: window.atS, nearestS, isHit: foundS.some((at) => at >= window.fromS && at <= window.toS) };
     });
   const isExplained = (at: number): boolean =>
     windows.some((window) => at >= window.fromS && at <= window.toS) ||
@@ -124,11 +146,7 @@ export function compare(
   };
 }
 
-function windowAround(
-  before: Asked,
-  after: Asked,
-  elapsedS: Float64Array,
-): { atS: number; fromS: number; toS: number; isAsked: boolean } {
+function windowAround(before: Asked, after: Asked, elapsedS: Float64Array): { atS: number; fromS: number; toS: number; isAsked: boolean } {
   const shorterS = Math.min(before.endS - before.startS, after.endS - after.startS);
   const reachS = Math.max(allowedS, allowedShare * shorterS);
   const rowAt = (index: number): number => elapsedS[Math.max(0, Math.min(elapsedS.length - 1, index))] ?? Number.NaN;

@@ -11,18 +11,19 @@ function clampOhm(voltageV: number, limitA: number): number {
   return (clampDropShare * voltageV) / limitA;
 }
 
-/** Returns a phase that holds its current until the posts reach a voltage, which it never exceeds. */
+/** Returns the voltage that `hold` of a limit gives while so much current flows, V: where another phase hands over without a jump. */
+export function heldV(voltageV: number, limitA: number, currentA: number): number {
+  return voltageV - clampOhm(voltageV, limitA) * currentA;
+}
+
+/** Returns a phase that holds its current, to the last second, until the posts have reached a voltage. */
 export function push(
   currentA: number,
   { untilV, kind = "constant-current", maxH }: { untilV: number; kind?: StageKind; maxH?: number },
 ): Phase {
-  const ohm = clampOhm(untilV, currentA);
-  return {
-    kind,
-    offer: () => ({ limitA: currentA, voltageV: untilV + ohm * currentA, ohm }),
-    ends: (now) => now.voltageV >= untilV - 0.001,
-    ...(maxH === undefined ? {} : { maxH }),
-  };
+  // Far enough above to keep the current up, and near enough that a mistake could do no more.
+  const source = { limitA: currentA, voltageV: 1.1 * untilV, ohm: clampOhm(untilV, currentA) };
+  return { kind, offer: () => source, ends: (now) => now.voltageV >= untilV, holdsS: 1, ...(maxH === undefined ? {} : { maxH }) };
 }
 
 /**

@@ -56,10 +56,8 @@ export type TruthStage = {
   endS: number;
   /** The change into this stage has no one instant: it lies between `startS` and here. */
   startsByS: number;
-  /** When current began to flow, each time it did after none: at the stage's start, or where a pause ends. */
-  readonly onsetsS: number[];
-  /** Whether current flowed in its last second. */
-  isFlowing: boolean;
+  /** Each time within the stage that current flowed into the battery, from its first second to behind its last. */
+  readonly flows: { readonly fromS: number; toS: number }[];
 };
 
 /** What was true at the posts, one value a second, and what the charger was doing. */
@@ -74,6 +72,9 @@ export type Charge = {
 
 /** Within this share of its limit a charger's current is at the limit. */
 const atLimitShare = 0.999;
+
+/** Less current than this is none: no recorder here could see it, and the solver leaves dust of that kind. */
+const flowingA = 0.001;
 
 /** Runs a connection from clamps on until the recorder has nothing more to see. */
 export function runConnection(connection: Connection): Charge {
@@ -153,11 +154,11 @@ function doingNow(phase: Phase, source: Source | undefined, currentA: number, he
 function noteSecond(stages: TruthStage[], doing: Doing, second: number, currentA: number): void {
   const last = stages.at(-1);
   const isSame = last?.kind === doing.kind && (doing.kind !== "constant-voltage" || last.phase === doing.phase);
-  const stage: TruthStage = isSame
-    ? last
-    : { ...doing, startS: second, endS: second, startsByS: second, onsetsS: [], isFlowing: false };
+  const stage: TruthStage = isSame ? last : { ...doing, startS: second, endS: second, startsByS: second, flows: [] };
   if (!isSame) stages.push(stage);
-  if (currentA > 0 && !stage.isFlowing) stage.onsetsS.push(second);
-  stage.isFlowing = currentA > 0;
   stage.endS = second + 1;
+  if (currentA < flowingA) return;
+  const flow = stage.flows.at(-1);
+  if (flow?.toS === second) flow.toS = second + 1;
+  else stage.flows.push({ fromS: second, toS: second + 1 });
 }

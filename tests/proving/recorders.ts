@@ -30,7 +30,7 @@ const channel = (noise: number, resolution: number): Channel => ({ gain: 1, offs
 export const recorders: readonly ProvingRecorder[] = [
   {
     id: "fine",
-    label: "every 0.2 s, quiet, four hours",
+    label: "every 0.2 s, fine and quiet",
     intervalS: 0.2,
     voltage: channel(0.001, 0.001),
     current: channel(0.002, 0.001),
@@ -69,7 +69,7 @@ export const recorders: readonly ProvingRecorder[] = [
   },
   {
     id: "minute",
-    label: "every minute, stops at little current",
+    label: "every minute, in steps of 0.01",
     intervalS: 60,
     voltage: channel(0.004, 0.01),
     current: channel(0.004, 0.01),
@@ -191,8 +191,7 @@ function valueAt(values: Float64Array, atS: number): number {
 
 function reasonToWrite({ onChange }: ProvingRecorder, last: Row | undefined, row: Row): "due" | "change" | undefined {
   if (onChange === undefined || last === undefined) return "due";
-  const moved =
-    Math.abs(row.voltageV - last.voltageV) >= onChange.voltageV || Math.abs(row.currentA - last.currentA) >= onChange.currentA;
+  const moved = Math.abs(row.voltageV - last.voltageV) >= onChange.voltageV || Math.abs(row.currentA - last.currentA) >= onChange.currentA;
   if (moved) return "change";
   return row.atS - last.atS >= onChange.atLeastEveryS ? "due" : undefined;
 }

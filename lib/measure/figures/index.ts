@@ -88,9 +88,9 @@ export function everyFigure(
   rules: Rules,
 ): readonly Pick<FigureDefinition<never>, "id" | "label" | "version" | "explain" | "formula" | "source" | "checkedBy" | "unit">[] {
   const all = [
-    ...testFigures,
-    ...connectionFigures,
     ...recordingFigures(rules),
+    ...connectionFigures,
+    ...testFigures,
     densityAtVisit,
     densitySpread,
     ...(Object.keys(readingColumns) as ReadingColumn[]).map(valueAsRead),

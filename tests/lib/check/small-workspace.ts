@@ -3,10 +3,10 @@ import { formatProblem } from "../../../lib/nouns/problem.ts";
 import { run } from "../../../lib/run.ts";
 import { type Files, withFiles } from "../read/temp-files.ts";
 
-/** Seventy minutes: an hour at 4 A while the voltage climbs from 12.3 V, then ten minutes at 14.4 V with the current falling. */
+/** Seventy minutes: the voltage climbs from 12.3 V to 14.4 V at 4 A, and in the last ten minutes the current falls to 2 A. */
 const logRows = Array.from({ length: 71 }, (_, minute) => {
   const clock = `${String(14 + Math.floor((minute + 5) / 60)).padStart(2, "0")}:${String((minute + 5) % 60).padStart(2, "0")}`;
-  const voltageV = Math.min(14.4, 12.3 + 0.035 * minute);
+  const voltageV = Math.min(14.4, 12.3 + 0.03 * minute);
   const currentMA = minute <= 60 ? 4000 : 4000 - 200 * (minute - 60);
   return `03.02.2026 ${clock};${voltageV.toFixed(2).replace(".", ",")};${currentMA}`;
 });
@@ -26,7 +26,7 @@ export const smallWorkspace: Files = {
   "data/tests/mole-on-quarry/readings.csv": "at;density_1;rest_V\n2026-02-03 13:30;1,160;12,11\n2026-02-04 09:00;1,240;12,70\n",
   "data/tests/mole-on-quarry/logs/pomiar.csv": `Czas;Napięcie [V];Prąd [mA]\n${logRows.join("\n")}\n`,
   "content/about.md": "---\ntitle: About us\n---\nA bench in a shed.\n",
-  "content/reviews/mole-six.md": "---\ntitle: Mole Six\n---\nIt hums. It put in [[charge-recorded of connection/1 in mole-on-quarry]].\n",
+  "content/reviews/mole-six.md": "---\ntitle: Mole Six\n---\nIt hums.\n",
 };
 
 const inTest = "data/tests/mole-on-quarry";

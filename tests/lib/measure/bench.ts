@@ -75,6 +75,7 @@ export function recordingOfSamples(samples: Samples, options: RecordingOptions =
       recorderId: options.recorderId ?? "plain",
       recorder: options.recorder ?? plainRecorder,
       capacityAh: options.capacityAh ?? 60,
+      cells: 6,
     },
     { samples, counts: { lines: rows + 1, samples: rows, blank: 0, excluded: 0, empty: 0 }, readAs: [], sampleRead: undefined },
   );

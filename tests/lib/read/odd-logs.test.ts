@@ -27,6 +27,7 @@ type Case = {
 const three: Columns = { t: [0, 10, 20], V: [12.1, 12.2, 12.3], A: [4, 3.9, 3.8], lines: [2, 3, 4] };
 const two: Columns = { t: [0, 10], V: [12.1, 12.2], A: [4, 3.9], lines: [2, 3] };
 const at = (columns: Columns, ...lines: number[]): Columns => ({ ...columns, lines });
+const note = "  note: recorder.yaml:4 describes this recorder\n";
 const badRow = (line: number): string =>
   `  mend: if the recorder wrote this, list line ${line} under badRows of this recording in test.yaml; logs themselves are never edited`;
 
@@ -51,6 +52,7 @@ const cases: readonly Case[] = [
     file: "no-headings.csv",
     problems: [
       "no-headings.csv:1:1: error log-dialect: expected a column of voltage or current, found 3 columns without headings\n" +
+        note +
         "  mend: say in the recorder's record which is which: dialect: voltage: { number: 2 }, current: { number: 3 }",
     ],
   },
@@ -67,7 +69,7 @@ const cases: readonly Case[] = [
     file: "lone-quote-in-row.csv",
     problems: [
       "lone-quote-in-row.csv:3:4: error log-quotes: expected quotation marks in pairs around a field, found a quotation mark that is not closed\n" +
-        "  mend: have the recorder write the file again; logs themselves are never edited, and a row inside a quotation cannot be told from words",
+        "  mend: copy the file from the recorder once more; logs themselves are never edited, and rows inside a quotation cannot be told from words",
     ],
   },
   {
@@ -163,6 +165,7 @@ const cases: readonly Case[] = [
     file: "time-of-day-alone.csv",
     problems: [
       'time-of-day-alone.csv:2:1: error log-dialect: expected to know whether h:mm:ss counts from the start or is the time of day, found "23:59:50"\n' +
+        note +
         "  mend: where it counts, say so in the recorder's record: dialect: time: { kind: elapsed }; where it is the time of day, name the column of the date beside it in the recorder's record: dialect: time: { name: …, dateName: … }; without a date a time of day cannot be placed",
     ],
   },
@@ -171,6 +174,7 @@ const cases: readonly Case[] = [
     dialect: { time: { kind: "local" } },
     problems: [
       'time-of-day-alone.csv:2:1: error log-dialect: expected a date with the time of day, found "23:59:50"\n' +
+        note +
         "  mend: name the column of the date beside it in the recorder's record: dialect: time: { name: …, dateName: … }; without a date a time of day cannot be placed",
     ],
   },
@@ -179,6 +183,7 @@ const cases: readonly Case[] = [
     file: "date-alone.csv",
     problems: [
       'date-alone.csv:2:1: error log-dialect: expected a time of day with the date, found "2026-02-03"\n' +
+        note +
         "  mend: name the column of the date beside it in the recorder's record: dialect: time: { name: …, dateName: … }; without a date a time of day cannot be placed",
     ],
   },
@@ -186,6 +191,7 @@ const cases: readonly Case[] = [
     file: "day-or-month-first.csv",
     problems: [
       'day-or-month-first.csv:2:1: error log-dialect: expected to know whether the day or the month comes first, found "03/02/2026 14:05"\n' +
+        note +
         "  mend: say in the recorder's record: dialect: time: { order: day-month-year } or { order: month-day-year }",
     ],
   },
@@ -227,6 +233,7 @@ const cases: readonly Case[] = [
     file: "two-voltage-columns.csv",
     problems: [
       'two-voltage-columns.csv:1:1: error log-dialect: expected one column for voltage, found "voltage 1 (V)" and "voltage 2 (V)"\n' +
+        note +
         "  mend: name the right one in the recorder's record: dialect: voltage: { name: … }",
     ],
   },
@@ -234,6 +241,7 @@ const cases: readonly Case[] = [
     file: "two-time-columns.csv",
     problems: [
       'two-time-columns.csv:1:1: error log-dialect: expected one column for time, found "time (s)" and "timestamp"\n' +
+        note +
         "  mend: name the right one in the recorder's record: dialect: time: { name: … }",
     ],
   },
@@ -241,6 +249,7 @@ const cases: readonly Case[] = [
     file: "unknown-headings.csv",
     problems: [
       'unknown-headings.csv:1:1: error log-dialect: expected a column of voltage or current, found the headings "time (s)", "channel 1", "channel 2"\n' +
+        note +
         "  mend: say in the recorder's record which is which: dialect: voltage: { number: 2 }, current: { number: 3 }",
     ],
   },
@@ -249,6 +258,7 @@ const cases: readonly Case[] = [
     out: { ...two, V: [none, none] },
     problems: [
       'unnamed-voltage.csv:1:1: doubt log-column: expected a column of voltage among the headings, found "Batteriespannung [V]", which is not read\n' +
+        note +
         "  mend: name it in the recorder's record: dialect: voltage: { name: … }, unless this recorder logs no voltage",
     ],
   },
@@ -264,6 +274,7 @@ const cases: readonly Case[] = [
     file: "only-headings.csv",
     problems: [
       'only-headings.csv:1:1: error log-dialect: expected rows of numbers, parted by semicolon, tab, comma, bar or space, found "time (s),voltage (V),current (A)"\n' +
+        note +
         "  mend: where nothing was recorded, take the log out of test.yaml; else say in the recorder's record how it writes: dialect: with delimiter, decimalMark and preambleLines",
     ],
   },
@@ -274,7 +285,7 @@ const read = (odd: Case) =>
     absolutePath: `${folder}${odd.file}`,
     file: odd.file,
     dialect: odd.dialect,
-    dialectPlace: undefined,
+    dialectPlace: { file: "recorder.yaml", line: 4, column: 3 },
     zone: "Europe/Ljubljana",
     startedAtMs: undefined,
     badRows: [],

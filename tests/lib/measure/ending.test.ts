@@ -1,0 +1,206 @@
+import { describe, expect, it } from "vitest";
+import { type EndingFacts, findEnding } from "../../../lib/measure/ending.ts";
+import type { MeasuredRecording } from "../../../lib/measure/recording.ts";
+import type { StopRule } from "../../../lib/nouns/instrument.ts";
+import { absorption, benchStartMs, bulk, float, logOf, type Part, plainRecorder, recordingOf, rest } from "./bench.ts";
+
+const nothingKnown: EndingFacts = {
+  offMs: undefined,
+  seen: undefined,
+  seenRecording: undefined,
+  laterCurrentA: undefined,
+  laterConnected: false,
+  followed: false,
+};
+const offAfter = (hours: number): number => benchStartMs + hours * 3_600_000;
+
+function recorded(parts: readonly Part[], stopRule?: StopRule): MeasuredRecording {
+  return recordingOf(logOf(parts), { recorder: stopRule === undefined ? plainRecorder : { ...plainRecorder, stopRule } });
+}
+
+/** Absorption that goes on until 0.3 A: what a charger ends by design. */
+const whole: readonly Part[] = [bulk, absorption, rest];
+const cutInBulk: readonly Part[] = [bulk];
+const cutInAbsorption: readonly Part[] = [bulk, absorption];
+const cutInFloat: readonly Part[] = [bulk, absorption, float];
+/** Current that stops in the middle of the bulk. */
+const brokenOff: readonly Part[] = [{ ...bulk, hours: 3 }, rest];
+const restTooShort: readonly Part[] = [bulk, absorption, { ...rest, hours: 1 / 60 }];
+
+type Case = {
+  readonly title: string;
+  readonly recording: () => MeasuredRecording;
+  readonly facts?: Partial<EndingFacts>;
+  readonly by: string;
+  readonly words: RegExp;
+  readonly why?: RegExp;
+};
+
+const cases: readonly Case[] = [
+  {
+    title: "the charger: current fell to none after a held voltage, and the battery relaxed",
+    recording: () => recorded(whole),
+    by: "charger",
+    words: /^the charger$/,
+    why: /relaxed from/,
+  },
+  {
+    title: "a person: the clamps came off when the current stopped",
+    recording: () => recorded(whole),
+    facts: { offMs: offAfter(10) },
+    by: "person",
+    words: /^a person$/,
+    why: /clamps came off at that time/,
+  },
+  {
+    title: "the mains: a person saw them fail",
+    recording: () => recorded(brokenOff),
+    facts: { seen: "mains" },
+    by: "mains",
+    words: /^the mains$/,
+    why: /mains failed/,
+  },
+  {
+    title: "the recorder, in a pause: a clamp meter found current at a later visit",
+    recording: () => recorded(whole),
+    facts: { laterCurrentA: 2.1 },
+    by: "recorder",
+    words: /in a pause of the charger/,
+    why: /clamp meter found 2.1 A/,
+  },
+  {
+    title: "not known: the current stopped in the middle of the bulk, where no charger ends",
+    recording: () => recorded(brokenOff),
+    by: "unknown",
+    words: /not as a charger stops by design/,
+    why: /where no charger ends by design/,
+  },
+  {
+    title: "the recorder: its hours were up, and current flowed at the last row",
+    recording: () => recorded(cutInBulk, { words: "five hours a file", afterH: 5 }),
+    by: "recorder",
+    words: /the charger had not ended by then/,
+    why: /stops after 5 h \("five hours a file"\)/,
+  },
+  {
+    title: "the recorder: its rows were full",
+    recording: () => recorded(cutInBulk, { words: "300 rows a file", afterRows: 300 }),
+    by: "recorder",
+    words: /the charger had not ended by then/,
+    why: /stops after 300 \("300 rows a file"\)/,
+  },
+  {
+    title: "the recorder: the current had been below its threshold for as long as its rule says",
+    recording: () =>
+      recorded([bulk, { hours: 4, v: () => 14.4, a: (h) => 0.4 + 4.6 * Math.exp(-h / 0.8) }], {
+        words: "below 0.5 A for half an hour",
+        belowCurrentA: 0.5,
+        forS: 2600,
+      }),
+    by: "recorder",
+    words: /the charger had not ended by then/,
+    why: /current was under 0.5 A/,
+  },
+  {
+    title: "the recorder: a clamp meter found current later, though no rule is stated",
+    recording: () => recorded(cutInAbsorption),
+    facts: { laterCurrentA: 0.4 },
+    by: "recorder",
+    words: /the charger had not ended by then/,
+    why: /clamp meter found 0.4 A/,
+  },
+  {
+    title: "the recorder: another recording of the same connection follows",
+    recording: () => recorded(cutInBulk),
+    facts: { followed: true },
+    by: "recorder",
+    words: /the charger had not ended by then/,
+    why: /another recording/,
+  },
+  {
+    title: "a person: the clamps came off at the last row",
+    recording: () => recorded(cutInFloat),
+    facts: { offMs: offAfter(14) },
+    by: "person",
+    words: /^a person$/,
+    why: /clamps came off at that time/,
+  },
+  {
+    title: "not known: nothing is known of the time after, and current still flowed",
+    recording: () => recorded(cutInAbsorption),
+    by: "unknown",
+    words: /not known \(the recorder, the mains or a person\); the charger had not ended by then/,
+    why: /still flowed/,
+  },
+  {
+    title: "not known, even where a person noted that the charger ended: the recording does not show it",
+    recording: () => recorded(cutInAbsorption),
+    facts: { seen: "charger" },
+    by: "unknown",
+    words: /the charger had not ended by then/,
+    why: /the recording does not show it/,
+  },
+  {
+    title: "as a person saw it, where the test record says what ended this very recording",
+    recording: () => recorded(cutInBulk),
+    facts: { seenRecording: "mains" },
+    by: "mains",
+    words: /^the mains$/,
+    why: /the test record says/,
+  },
+  {
+    title: "not known: the log shows no stages",
+    recording: () => recordingOf({ s: [0, 60, 120], v: [13, 13, 13] }),
+    by: "unknown",
+    words: /shows no stages/,
+  },
+];
+
+describe("who ended a recording", () => {
+  it.each(cases)("$title", ({ recording, facts, by, words, why }) => {
+    const ending = findEnding(recording(), { ...nothingKnown, ...facts });
+    expect(ending.words).toMatch(words);
+    expect(ending.by).toBe(by);
+    if (why !== undefined) expect(ending.why.join("; ")).toMatch(why);
+  });
+
+  it("is not the charger where too little of the rest was recorded to see the battery relax", () => {
+    expect(findEnding(recorded(restTooShort), nothingKnown).by).not.toBe("charger");
+  });
+
+  it("says what would settle it wherever it is not known", () => {
+    for (const { recording, facts, by } of cases)
+      if (by === "unknown") expect(findEnding(recording(), { ...nothingKnown, ...facts }).wouldSettle).not.toBeNull();
+  });
+});
+
+describe("a recording that ends with current flowing", () => {
+  const known: readonly Partial<EndingFacts>[] = [
+    {},
+    { seen: "charger" },
+    { seen: "person" },
+    { seen: "mains" },
+    { offMs: offAfter(0) },
+    { offMs: offAfter(5) },
+    { offMs: offAfter(10) },
+    { offMs: offAfter(14) },
+    { offMs: offAfter(60) },
+    { laterCurrentA: 1 },
+    { laterConnected: true },
+    { followed: true },
+  ];
+  const rules: readonly (StopRule | undefined)[] = [
+    undefined,
+    { words: "ten hours", afterH: 10 },
+    { words: "below 1 A", belowCurrentA: 1 },
+  ];
+
+  it.each([
+    ["in the bulk", cutInBulk],
+    ["in the absorption", cutInAbsorption],
+    ["in the float", cutInFloat],
+  ] as const)("%s is never said to have been ended by the charger, whatever else is known", (_, parts) => {
+    for (const rule of rules)
+      for (const facts of known) expect(findEnding(recorded(parts, rule), { ...nothingKnown, ...facts }).by).not.toBe("charger");
+  });
+});

@@ -1,0 +1,138 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import type { Stage, StageKind } from "../../../../lib/nouns/stage.ts";
+import { absorption, bulk, type Columns, float, logOf, type Part, recordingOf, recordingOfSamples, rest, rows } from "../bench.ts";
+import { type FieldCharge, fieldRecorder, readFieldCharges } from "../field-log.ts";
+
+const stagesOf = (columns: Columns) => recordingOf(columns).stages;
+const kindsOf = (parts: readonly Part[]): StageKind[] => stagesOf(logOf(parts)).map((stage) => stage.kind);
+
+describe("stages of an open field log of a 17 Ah battery (tests/reference/leadacid-17ah)", () => {
+  let charges: readonly FieldCharge[] = [];
+  beforeAll(async () => {
+    charges = await readFieldCharges();
+  });
+
+  /** The charge's stages up to the end of its first held voltage, as expected.csv defines its times. */
+  function measure(number: number) {
+    const charge = charges[number - 1];
+    if (charge === undefined) throw new Error("the field log holds three charges");
+    const { stages } = recordingOfSamples(charge.samples, { recorder: fieldRecorder, capacityAh: 17 });
+    const limit = stages.find((stage) => stage.kind === "constant-voltage");
+    const floats = stages.filter((stage) => stage.kind === "float");
+    if (limit === undefined || floats.length === 0) throw new Error(`found ${stages.map((stage) => stage.kind).join(", ")}`);
+    return { charge, stages, limit, floats };
+  }
+
+  it.each([1, 2, 3])("charge %i: a held current, a held voltage, a float, in this order", (number) => {
+    const kinds = measure(number).stages.map((stage) => stage.kind);
+    expect(kinds.indexOf("constant-voltage")).toBeGreaterThan(0);
+    expect(["constant-current", "drooping"]).toContain(kinds[0]);
+    expect(kinds.indexOf("float")).toBeGreaterThan(kinds.indexOf("constant-voltage"));
+  });
+
+  it.each([1, 2, 3])("charge %i: hours until the limit within 2 %% of an independent script's", (number) => {
+    const { charge, limit } = measure(number);
+    expect(Math.abs(limit.startS / 3600 / charge.expected("t_cc_h") - 1)).toBeLessThan(0.02);
+  });
+
+  it.each([1, 2, 3])("charge %i: hours at the limit within 2 %% of an independent script's", (number) => {
+    const { charge, limit } = measure(number);
+    expect(Math.abs((limit.endS - limit.startS) / 3600 / charge.expected("t_cv_h") - 1)).toBeLessThan(0.02);
+  });
+
+  it.each([1, 2, 3])("charge %i: the limit and the float within 0.02 V of an independent script's", (number) => {
+    const { charge, limit, floats } = measure(number);
+    expect(Math.abs((limit.voltageMeanV ?? Number.NaN) - charge.expected("V_cv"))).toBeLessThan(0.02);
+    expect(Math.abs((floats.at(-1)?.voltageEndV ?? Number.NaN) - charge.expected("V_float"))).toBeLessThan(0.02);
+  });
+});
+
+describe("stages of small invented charges", () => {
+  it("are found in an IUoU charge with a rest behind it, each edge within two rows of where the log was made", () => {
+    const stages = stagesOf(logOf([bulk, absorption, float, rest]));
+    expect(stages.map((stage) => stage.kind)).toEqual(["constant-current", "constant-voltage", "float", "rest"]);
+    const edgesS = stages.slice(1).map((stage) => stage.startS);
+    [5, 10, 14].forEach((hours, i) => {
+      expect(Math.abs((edgesS[i] ?? Number.NaN) - hours * 3600)).toBeLessThanOrEqual(120);
+    });
+  });
+
+  it("say who limited the current: the charger, then the battery, then nobody", () => {
+    expect(stagesOf(logOf([bulk, absorption, rest])).map((stage) => stage.limitedBy)).toEqual(["charger", "battery", "nobody"]);
+  });
+
+  it("find an unregulated charger's falling current against rising voltage", () => {
+    // Half the current between 2.05 and 2.40 V a cell, as a W characteristic has it.
+    const drooping = { hours: 6, v: (h: number) => 12.3 + 0.35 * h, a: (h: number) => 8 * (1 - h / 10) };
+    expect(kindsOf([drooping])).toEqual(["drooping"]);
+  });
+
+  it("find pulses between a held voltage and a rest", () => {
+    const pulsing = { hours: 1, v: (h: number) => (isOn(h) ? 14.2 : 13.5), a: (h: number) => (isOn(h) ? 3 : 0) };
+    const kinds = stagesOf(logOf([bulk, absorption, pulsing, rest], 10)).map((stage) => stage.kind);
+    expect(kinds).toContain("pulses");
+    expect(kinds.indexOf("pulses")).toBeGreaterThan(kinds.indexOf("constant-voltage"));
+  });
+
+  it("find a charge that was interrupted and went on", () => {
+    const off = { hours: 0.5, v: (h: number) => 12.9 - 0.1 * h, a: () => 0 };
+    const more = { hours: 3, v: (h: number) => 13.2 + 0.3 * h, a: () => 5 };
+    expect(kindsOf([{ ...bulk, hours: 3 }, off, more, absorption])).toEqual([
+      "constant-current",
+      "interrupted",
+      "constant-current",
+      "constant-voltage",
+    ]);
+  });
+
+  it("find a discharge", () => {
+    const load = { hours: 2, v: (h: number) => 12.5 - 0.2 * h, a: () => -3 };
+    expect(kindsOf([load, bulk])).toEqual(["discharge", "constant-current"]);
+  });
+});
+
+describe("stages, at the edges", () => {
+  const nan = Number.NaN;
+  it.each<[string, Columns]>([
+    ["an empty log", { s: [], v: [], a: [] }],
+    ["one sample", { s: [0], v: [13], a: [5] }],
+    ["nothing but NaN", { s: rows(50, 60), v: Array(50).fill(nan), a: Array(50).fill(nan) }],
+    ["no current column", { s: rows(50, 60), v: Array(50).fill(13) }],
+    ["no voltage column", { s: rows(50, 60), a: Array(50).fill(5) }],
+  ])("are none in %s", (_, columns) => {
+    expect(stagesOf(columns)).toEqual([]);
+  });
+
+  it("are one, and doubtful, where nothing ever moves: what is held cannot be told", () => {
+    const stages = stagesOf({ s: rows(200, 60), v: Array(200).fill(13.5), a: Array(200).fill(2) });
+    expect(stages).toHaveLength(1);
+    expect(stages[0]?.confidence).toBe("doubtful");
+  });
+
+  it("together cover the whole log, and their charges add up to the log's", () => {
+    const log = logOf([bulk, absorption, float, rest]);
+    const recording = recordingOf(log);
+    const { stages } = recording;
+    expect(stages[0]?.startS).toBe(0);
+    expect(stages.at(-1)?.endS).toBe(log.s.at(-1));
+    stages.slice(1).forEach((stage: Stage, i) => {
+      expect(stage.startS).toBe(stages[i]?.endS);
+    });
+    const sum = stages.reduce((total, stage) => total + (stage.chargeAh ?? Number.NaN), 0);
+    // 25 Ah, then 1.5 + 4.7 · 1.2 · (1 − e^(−5/1.2)) Ah, then 0.48 + 0.05 · (1 − e^−4) Ah: the ripple and rows a minute apart cost 0.02.
+    expect(sum).toBeCloseTo(25 + 1.5 + 5.64 * (1 - Math.exp(-5 / 1.2)) + 0.48 + 0.05 * (1 - Math.exp(-4)), 1);
+  });
+
+  it("fit the taper of the held voltage: a time constant of 1.2 h, as the log was made, inside its own interval", () => {
+    const taper = stagesOf(logOf([bulk, absorption])).find((stage) => stage.kind === "constant-voltage")?.taper;
+    if (taper === null || taper === undefined) throw new Error("no taper was fitted");
+    expect(taper.tauLowH).toBeLessThan(1.2);
+    expect(taper.tauHighH).toBeGreaterThan(1.2);
+    expect(taper.tauHighH - taper.tauLowH).toBeLessThan(0.1);
+  });
+});
+
+/** On for twenty seconds of every minute. */
+function isOn(hours: number): boolean {
+  return (hours * 3600) % 60 < 19.5;
+}
