@@ -18,18 +18,48 @@ export type EndingFacts = {
   readonly followed: boolean;
 };
 
+/** A current at the end of a stage below this share of the highest is that of a charge that has finished. */
+const finishedShare = 0.2;
+/** … or below C/50, about the end current of a starter battery at its limit (common practice). */
+const finishedShareOfC = 0.02;
+/** Below this voltage a cell is not being held by any charger: the lowest float in use is 13.1 V of 12 V (gel, doubtful), 2.18 V. */
+const notHeldVPerCell = 2.18;
+
+const words: Readonly<Record<Exclude<Ender, "unknown">, string>> = {
+  charger: "the charger",
+  recorder: "the recorder",
+  person: "a person",
+  mains: "the mains",
+};
+
+/** A recording's last stages, and how its end stands to what else is known. */
+type Tail = {
+  readonly recording: MeasuredRecording;
+  readonly facts: EndingFacts;
+  readonly last: Stage;
+  /** The last stage in which something flowed, before an idle one. */
+  readonly before: Stage | undefined;
+  /** How the recorder's stop rule fits, in words. */
+  readonly rule: string | undefined;
+  /** What a later visit says, in words. */
+  readonly later: string | undefined;
+  /** Clamps off less the last row, and less the moment the current stopped, ms. */
+  readonly offAfterEndMs: number | undefined;
+  readonly offAfterIdleMs: number | undefined;
+  /** Two moments nearer than this are one, ms. */
+  readonly slackMs: number;
+};
+
 /**
  * Judges how a recording ended.
  *
- * A current that falls to nothing inside the recording, after a held voltage, while the battery relaxes, is the charger's doing.
- * Current (or a held voltage) at the last row means that something else ended the recording: the recorder, where its stop rule fits
- * the tail or something later shows the charge going on; a person or the mains, where it ends when they did. Else it is not known.
- * "The recording ended" is never read as "the charger finished".
+ * A current that falls to nothing inside the recording, after a held voltage, while the battery relaxes to where nothing holds it, is
+ * the charger's doing. Current (or a held voltage) at the last row means that something else ended the recording: the recorder, where
+ * its stop rule fits the tail or something later shows the charge going on; a person or the mains, where it ends when they did. Else it
+ * is not known. "The recording ended" is never read as "the charger finished".
  */
 export function findEnding(recording: MeasuredRecording, facts: EndingFacts): Ending {
-  const { trace, stages } = recording;
-  const last = stages.at(-1);
-  const why: string[] = [];
+  const last = recording.stages.at(-1);
   if (last === undefined)
     return {
       by: "unknown",
@@ -37,119 +67,123 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
       why: ["no stage could be found"],
       wouldSettle: "a log with both voltage and current",
     };
-  const rule = fittingRule(recording, recording.recorder?.stopRule);
-  const endA = last.currentEndA ?? 0;
+  if (facts.seenRecording !== undefined)
+    return known(facts.seenRecording, [`the test record says that ${words[facts.seenRecording]} ended this recording`]);
+  const tail = tailOf(recording, facts, last);
   const isIdle = last.kind === "rest" || last.kind === "interrupted" || last.kind === "discharge";
-  const before = stages
-    .slice(0, -1)
-    .reverse()
-    .find((stage) => stage.kind !== "rest" && stage.kind !== "interrupted");
-  const recordingEndMs = recording.startMs === undefined ? undefined : recording.startMs + trace.spanS * 1000;
-  const slackMs = Math.max(600_000, 5000 * trace.intervalS);
-  const offAtEnd = recordingEndMs !== undefined && facts.offMs !== undefined && Math.abs(facts.offMs - recordingEndMs) <= slackMs;
-  const idleStartMs = recording.startMs === undefined ? undefined : recording.startMs + last.startS * 1000;
-  const offAtIdle = idleStartMs !== undefined && facts.offMs !== undefined && Math.abs(facts.offMs - idleStartMs) <= slackMs;
-  const later = laterEvidence(facts);
-  if (facts.seenRecording !== undefined) {
-    why.push(`the test record says that ${seenWords[facts.seenRecording]} ended this recording`);
-    return { by: facts.seenRecording, words: seenWords[facts.seenRecording], why, wouldSettle: null };
-  }
+  return isIdle && tail.before !== undefined ? endingWithoutCurrent(tail, tail.before) : endingWithCurrent(tail);
+}
 
-  const meanA = last.currentMeanA ?? 0;
-  // Holding between two voltages is an end only where the rows stop in one of its pauses; in one of its charges, current still flows.
-  const isInPause = last.kind === "on-off-holding" && endA < 0.5 * meanA;
-  if (isInPause && meanA <= keepingFullAPerAh * recording.capacityAh) {
-    why.push(last.why, `on average ${meanA.toFixed(3)} A flowed, which only keeps a full battery full`);
-    return { by: "charger", words: "the charger, which went over to holding the battery between two voltages", why, wouldSettle: null };
+function known(by: Exclude<Ender, "unknown">, why: readonly string[]): Ending {
+  return { by, words: words[by], why, wouldSettle: null };
+}
+
+function tailOf(recording: MeasuredRecording, facts: EndingFacts, last: Stage): Tail {
+  const { trace, stages, startMs } = recording;
+  const before = stages.slice(0, -1).findLast((stage) => stage.kind !== "rest" && stage.kind !== "interrupted");
+  const since = (elapsedS: number): number | undefined =>
+    startMs === undefined || facts.offMs === undefined ? undefined : facts.offMs - (startMs + elapsedS * 1000);
+  return {
+    recording,
+    facts,
+    last,
+    before,
+    rule: fittingRule(recording, recording.recorder?.stopRule),
+    later: laterEvidence(facts),
+    offAfterEndMs: since(trace.spanS),
+    offAfterIdleMs: since(last.startS),
+    // A recorder that writes when something moves may have been silent this long before it was stopped.
+    slackMs: 1000 * Math.max(600, 5 * trace.intervalS, 1.1 * trace.gapAboveS),
+  };
+}
+
+/** The last rows show no current: the charger stopped, or paused, or something was taken away. */
+function endingWithoutCurrent(tail: Tail, before: Stage): Ending {
+  const { recording, facts, last, rule, later, offAfterIdleMs, slackMs } = tail;
+  const beforeA = before.currentEndA ?? 0;
+  const why = [`the current fell from ${beforeA.toFixed(2)} A to none inside the recording (line ${last.lines[0]})`];
+  const [startV, endV] = [last.voltageStartV ?? 0, last.voltageEndV ?? 0];
+  if (endV < startV) why.push(`the battery then relaxed from ${startV.toFixed(2)} to ${endV.toFixed(2)} V`);
+  if (facts.seen === "mains") return known("mains", [...why, "the test record says that the mains failed"]);
+  if (offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs && facts.seen !== "charger")
+    return known("person", [...why, "the clamps came off at that time"]);
+  if (later !== undefined && (facts.laterCurrentA ?? 0) > 0) {
+    const settled = [...why, `${later}, so the charger had only paused`, ...(rule === undefined ? [] : [rule])];
+    return { by: "recorder", words: "the recorder, in a pause of the charger", why: settled, wouldSettle: null };
   }
-  if (isIdle && before !== undefined) {
-    const beforeA = before.currentEndA ?? 0;
-    why.push(`the current fell from ${beforeA.toFixed(2)} A to none inside the recording (line ${last.lines[0]})`);
-    if (last.voltageStartV !== null && last.voltageEndV !== null && last.voltageEndV < last.voltageStartV)
-      why.push(`the battery then relaxed from ${last.voltageStartV.toFixed(2)} to ${last.voltageEndV.toFixed(2)} V`);
-    if (facts.seen === "mains" || (offAtIdle && facts.seen !== "charger")) {
-      const by = facts.seen === "mains" ? "mains" : "person";
-      why.push(by === "mains" ? "the test record says that the mains failed" : "the clamps came off at that time");
-      return { by, words: seenWords[by], why, wouldSettle: null };
-    }
-    const highestA = Math.max(...stages.map((stage) => stage.currentStartA ?? 0));
-    const wasFinishing =
-      (before.kind === "constant-voltage" || before.kind === "float" || before.kind === "pulses" || before.kind === "drooping") &&
-      (before.kind === "pulses" ||
-        before.kind === "drooping" ||
-        beforeA < Math.max(finishedShare * highestA, finishedShareOfC * recording.capacityAh));
-    const restS = last.endS - last.startS;
-    if (facts.laterCurrentA !== undefined && facts.laterCurrentA > 0 && later !== undefined) {
-      why.push(`${later}, so the charger had only paused`);
-      if (rule !== undefined) why.push(rule);
-      return { by: "recorder", words: "the recorder, in a pause of the charger", why, wouldSettle: null };
-    }
-    if (wasFinishing && restS >= Math.max(120, 3 * trace.intervalS)) {
-      why.push(
-        before.kind === "drooping"
-          ? "before that it was near the end of a falling current"
-          : "before that it was holding its voltage, with little current left",
-      );
-      return { by: "charger", words: "the charger", why, wouldSettle: null };
-    }
+  const isReleased = endV / recording.cells < notHeldVPerCell;
+  if (hadFinished(recording, before) && isReleased && last.endS - last.startS >= Math.max(120, 3 * recording.trace.intervalS)) {
     why.push(
-      wasFinishing
-        ? "too little of the rest was recorded to see the battery relax"
-        : `it fell out of ${labelOf(before)} with ${beforeA.toFixed(2)} A flowing, where no charger ends by design`,
+      before.kind === "drooping" ? "before that it was near the end of a falling current" : "before that it was at the end of its charge",
     );
-    if (rule !== undefined) why.push(rule);
-    return {
-      by: "unknown",
-      words: "not known: current stopped, but not as a charger stops by design, and whether it had ended or only paused was not seen",
-      why,
-      wouldSettle: "a note of whether mains or clamps were taken off at that time, or a clamp-meter reading later",
-    };
+    return known("charger", why);
   }
+  if (!hadFinished(recording, before))
+    why.push(`it fell out of ${labelOf(before)} with ${beforeA.toFixed(2)} A flowing, where no charger ends by design`);
+  else why.push(`at ${endV.toFixed(2)} V the charger may still wait to hold a lower voltage: too little of the rest was recorded`);
+  if (rule !== undefined) why.push(rule);
+  return {
+    by: "unknown",
+    words: "not known: current stopped, but whether the charger had ended, changed over or only paused was not seen",
+    why,
+    wouldSettle: "a note of whether mains or clamps were taken off at that time, or a clamp-meter reading later",
+  };
+}
 
-  why.push(
-    `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
-  );
+/** Whether the stage before the current stopped was one that chargers end from. */
+function hadFinished({ stages, capacityAh }: MeasuredRecording, before: Stage): boolean {
+  switch (before.kind) {
+    case "pulses":
+    case "drooping":
+    case "finishing-current":
+    case "on-off-holding":
+      return true;
+    case "constant-voltage":
+    case "float": {
+      const highestA = Math.max(...stages.map((stage) => stage.currentStartA ?? 0));
+      return (before.currentEndA ?? 0) < Math.max(finishedShare * highestA, finishedShareOfC * capacityAh);
+    }
+    default:
+      return false;
+  }
+}
+
+/** Current, or a voltage that something holds, at the last row: whatever ended the recording, it was not the charger. */
+function endingWithCurrent(tail: Tail): Ending {
+  const { facts, last, rule, later, offAfterEndMs, slackMs } = tail;
+  const endA = last.currentEndA ?? 0;
+  const isHolding = last.kind === "on-off-holding";
+  const why = [
+    isHolding
+      ? `the charger was holding between two voltages at the last row (line ${last.lines[1]}): ${last.why}`
+      : `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
+  ];
+  const stand = isHolding || last.kind === "float" ? "the charger had gone over to holding by then" : "the charger had not ended by then";
   if (facts.seen === "charger") why.push("the test record says that the charger ended, but the recording does not show it");
   if (later !== undefined) why.push(later);
   if (rule !== undefined) why.push(rule);
   if (facts.followed) why.push("another recording of the same connection follows");
-  const offLater = recordingEndMs !== undefined && facts.offMs !== undefined && facts.offMs - recordingEndMs > slackMs;
-  if (offLater)
-    why.push(`the charger stayed connected for ${((facts.offMs - recordingEndMs) / 3_600_000).toFixed(1)} h after the last row`);
-  if (rule === undefined && later === undefined && offAtEnd) {
+  if (offAfterEndMs !== undefined && offAfterEndMs > slackMs)
+    why.push(`the charger stayed connected for ${(offAfterEndMs / 3_600_000).toFixed(1)} h after the last row`);
+  if (rule === undefined && later === undefined && offAfterEndMs !== undefined && Math.abs(offAfterEndMs) <= slackMs) {
     why.push("the clamps came off at that time");
-    const by: Ender = facts.seen === "mains" ? "mains" : "person";
-    return { by, words: seenWords[by], why, wouldSettle: null };
+    const by = facts.seen === "mains" ? "mains" : "person";
+    return { by, words: `${words[by]}; ${stand}`, why, wouldSettle: null };
   }
   if (rule !== undefined || facts.followed || (facts.laterCurrentA ?? 0) > 0)
     return {
       by: "recorder",
-      words: "the recorder; the charger had not ended by then",
+      words: `the recorder; ${stand}`,
       why,
       wouldSettle: later === undefined ? "a clamp-meter reading before disconnecting, or a recorder that does not stop by itself" : null,
     };
   return {
     by: "unknown",
-    words: "not known (the recorder, the mains or a person); the charger had not ended by then",
+    words: `not known (the recorder, the mains or a person); ${stand}`,
     why,
     wouldSettle: "the time at which the clamps came off, and the rule by which the recorder stops",
   };
 }
-
-/** A current at the end of a stage below this share of the highest is that of a charge that has finished. */
-const finishedShare = 0.2;
-/** … or below C/50, about the end current of a starter battery at its limit (common practice). */
-const finishedShareOfC = 0.02;
-
-/** Mean current that only keeps a battery full, A for each Ah: IEC 62485-2, vented, boost, safety factor included. */
-const keepingFullAPerAh = 0.004;
-
-const seenWords: Readonly<Record<Exclude<Ender, "unknown">, string>> = {
-  charger: "the charger",
-  recorder: "the recorder",
-  person: "a person",
-  mains: "the mains",
-};
 
 function laterEvidence(facts: EndingFacts): string | undefined {
   if (facts.laterCurrentA !== undefined && facts.laterCurrentA > 0)
@@ -165,8 +199,9 @@ function labelOf(stage: Stage): string {
 function fittingRule({ trace, counts }: MeasuredRecording, rule: StopRule | undefined): string | undefined {
   if (rule === undefined) return undefined;
   const count = trace.elapsedS.length;
-  if (rule.afterH !== undefined && Math.abs(trace.spanS / 3600 - rule.afterH) <= Math.max(0.01 * rule.afterH, (2 * trace.intervalS) / 3600))
-    return `the recording is ${(trace.spanS / 3600).toFixed(1)} h long, and the recorder stops after ${rule.afterH} h ("${rule.words}")`;
+  const hours = trace.spanS / 3600;
+  if (rule.afterH !== undefined && Math.abs(hours - rule.afterH) <= Math.max(0.01 * rule.afterH, (2 * trace.intervalS) / 3600))
+    return `the recording is ${hours.toFixed(1)} h long, and the recorder stops after ${rule.afterH} h ("${rule.words}")`;
   if (rule.afterRows !== undefined && Math.abs(counts.samples - rule.afterRows) <= Math.max(2, 0.001 * rule.afterRows))
     return `the recording has ${counts.samples} rows, and the recorder stops after ${rule.afterRows} ("${rule.words}")`;
   if (rule.belowCurrentA !== undefined) {
@@ -175,11 +210,8 @@ function fittingRule({ trace, counts }: MeasuredRecording, rule: StopRule | unde
     let from = count - 1;
     while (from > 0 && (trace.currentsA[from - 1] as number) < rule.belowCurrentA) from--;
     const belowS = endS - (trace.elapsedS[from] as number);
-    if (
-      (trace.currentsA[count - 1] as number) < rule.belowCurrentA &&
-      belowS >= forS - 2 * trace.intervalS &&
-      belowS <= forS * 1.5 + 10 * trace.intervalS
-    )
+    const isLow = (trace.currentsA[count - 1] as number) < rule.belowCurrentA;
+    if (isLow && belowS >= forS - 2 * trace.intervalS && belowS <= forS * 1.5 + 10 * trace.intervalS)
       return `for the last ${Math.round(belowS / 60)} min the current was under ${rule.belowCurrentA} A, and there the recorder stops ("${rule.words}")`;
   }
   return undefined;

@@ -21,6 +21,7 @@ type TruthRecording = {
   readonly spanS: number;
   readonly stages: readonly TruthStage[];
   readonly endedBy: string;
+  readonly rowsEndedBy: string;
   readonly clockBackS: number;
 };
 
@@ -68,16 +69,18 @@ export async function compareDemo(): Promise<Comparison[]> {
 function compareRecording(test: string, truth: TruthRecording, found: RecordingResult): Comparison {
   const figure = (id: string): number => found.figures.find((candidate) => candidate.id === id)?.value ?? Number.NaN;
   const intervalS = figure("sample-interval");
+  const stages = withRounds(mergeSame(withDetails(truth.stages)));
   return {
     test,
     file: truth.file,
     chargeAh: truth.shownChargeAh,
     chargeErrorShare: figure("charge-recorded") / truth.shownChargeAh - 1,
     energyErrorShare: figure("energy-recorded") / truth.shownEnergyWh - 1,
-    stages: withRounds(mergeSame(withDetails(truth.stages)))
+    stages: stages
       .filter((stage) => stage.endS - stage.startS >= Math.max(120, leastSamples * intervalS))
       .map((stage) => compareStage(stage, found, intervalS, truth.clockBackS)),
-    endedBy: { truth: truth.endedBy, found: found.ending.by },
+    // A charger that holds by switching off and on has not ended; whoever stopped the rows ended the recording.
+    endedBy: { truth: stages.at(-1)?.kind === "on-off-holding" ? truth.rowsEndedBy : truth.endedBy, found: found.ending.by },
   };
 }
 

@@ -77,6 +77,7 @@ export function recordingTruth(
     stages: cutStages(stages, first, last, onS),
     // Clamps off by hand end whatever is still running.
     endedBy: run.chargerWorkedOn ? (run.stoppedBy ?? "person") : "charger",
+    rowsEndedBy: run.stoppedBy ?? "person",
     chargerWorkedOn: run.chargerWorkedOn,
   };
 }

@@ -36,6 +36,8 @@ export type RecordingTruth = {
   readonly stages: readonly StageTruth[];
   /** Why the rows end: the charger had switched off inside the recording, the recorder's rule, a person, or the mains. */
   readonly endedBy: Ender;
+  /** Who stopped the rows, whatever the charger did. */
+  readonly rowsEndedBy: Ender;
   /** Whether the charger was still charging, or would go on after a pause, when the last row was written. */
   readonly chargerWorkedOn: boolean;
 };

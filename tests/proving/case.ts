@@ -112,15 +112,18 @@ function endings(charge: Charge, setup: Setup, recorded: Recorded, truth: readon
   if (recorded.toS > charge.clampsOffS) return ["person"];
   if (charge.finishedS !== undefined && recorded.toS > charge.finishedS) return ["charger"];
   const by: Ender = recorded.stoppedByRule ? "recorder" : (setup.cut?.by ?? "person");
-  return truth.at(-1)?.isDoubtful === true ? [by, "charger"] : [by];
+  return truth.at(-1)?.kind === "on-off-holding" ? [by, "charger"] : [by];
 }
+
+/** The visitor who takes the clamps off reads the clamp meter within this time before. A recording that ends in it has no later reading. */
+const visitS = 1800;
 
 function factsOf(charge: Charge, setup: Setup, recorded: Recorded): EndingFacts {
   const { noted } = setup;
   const offS = noted?.offAtS ?? charge.clampsOffS;
   // A clamp meter shows tenths of an ampere; less than that the visitor does not see.
   const lastA = charge.currentsA[charge.clampsOffS - 1] ?? 0;
-  const seesCurrent = noted?.sawCurrent === true && recorded.toS < charge.clampsOffS && lastA >= 0.1;
+  const seesCurrent = noted?.sawCurrent === true && recorded.toS < charge.clampsOffS - visitS && lastA >= 0.1;
   return {
     offMs: startMs + (offS - recorded.fromS) * 1000,
     seen: noted?.seen,

@@ -8,9 +8,9 @@ export const comparisonRules: readonly string[] = [
   "A boundary between two true stages is right where a found one lies within one minute of it, or 1 % of the shorter of the two stages, or from the second row before it to the second row behind it, whichever reaches furthest. (Two rows are two sample intervals where the pace is even, and the whole of a gap where there is one.) A change that has no one instant, as a rounded corner, is a range, widened likewise.",
   "A stage of fewer than 5 rows or less than 2 min is not asked for, nor is a boundary with such a stage.",
   "A stage's kind is that of the found stage with which it overlaps most.",
-  "Where the recording cannot tell two kinds apart, both are right. An interruption that the recording does not see the end of may be rest, and so may a lower voltage that the battery has not come down to. A throttled current that is not seen to begin or to go back may be any held current. A current that droops while the voltage moves by less than half a per cent may be the taper of a held voltage. A charger that holds by off and on may be anything to a recorder that sees it start again less than twice (two rows of each): nothing is then asked of it, and the charger may be said to have ended.",
+  "Where the recording cannot tell two kinds apart, both are right. An interruption that the recording does not see the end of may be rest, and so may a lower voltage that the battery has not come down to. A throttled current that is not seen to begin or to go back may be any held current. A current that droops while the voltage moves by less than half a per cent may be the taper of a held voltage. A charger that holds by off and on may be anything to a recorder that sees it start again less than twice (two rows of each): nothing is then asked of it. Nothing is asked either of a throttled current whose voltage stays within half a per cent of the limit held beside it.",
   "A found boundary within reach of no true one, and not inside such a doubtful stage, is counted as false. Boundaries beside stages too short to be asked for are no false ones.",
-  "An ending is right, unknown or wrong. The facts beside the recording are when the clamps came off and, in some behaviours, what a visitor noted. Unknown is never wrong: most tails do not tell.",
+  "An ending is right, unknown or wrong. A charger that holds by off and on may be said to have ended its charge, whoever ended the recording. The facts beside the recording are when the clamps came off and, in some behaviours, what a visitor noted. Unknown is never wrong: most tails do not tell.",
 ];
 
 export type Asked = {
@@ -49,7 +49,9 @@ export function stagesSeen(charge: Charge, recorded: Recorded): Asked[] {
     .map((stage) => {
       const startS = Math.max(0, stage.startS - fromS);
       const endS = Math.min(toS, stage.endS) - fromS;
-      const isDoubtful = stage.kind === "on-off-holding" && flowsSeen(stage, recorded).length < 2;
+      const isDoubtful =
+        (stage.kind === "on-off-holding" && flowsSeen(stage, recorded).length < 2) ||
+        (stage.kind === "throttled" && isAtHeldVoltage(stage, charge));
       return {
         kind: stage.kind,
         mayBe: [...stage.mayBe, ...alsoTrue(stage, charge, recorded)],
@@ -65,6 +67,16 @@ export function stagesSeen(charge: Charge, recorded: Recorded): Asked[] {
 /** Holding off and on begins when the charge ends, or with the first time that it starts again: both are fair readings. */
 function startRange(stage: TruthStage): number {
   return stage.kind === "on-off-holding" ? (stage.flows[0]?.fromS ?? stage.endS) : stage.startsByS;
+}
+
+/** Whether a throttled stage hardly left the voltage that is held before or behind it: its middle is looked at. */
+function isAtHeldVoltage(stage: TruthStage, { stages, voltagesV }: Charge): boolean {
+  const middleV = voltagesV[Math.floor((stage.startS + stage.endS) / 2)] ?? Number.NaN;
+  return stages.some((other) => {
+    const isBeside = other.endS === stage.startS || other.startS === stage.endS;
+    const heldV = voltagesV[Math.floor((other.startS + other.endS) / 2)] ?? Number.NaN;
+    return isBeside && other.kind === "constant-voltage" && Math.abs(middleV / heldV - 1) < leastMovedShare;
+  });
 }
 
 /** The times that current flowed and at least two rows told of it. */

@@ -18,14 +18,13 @@ const floors = {
 const seed = 11;
 
 /** The recorders that write least, so that all of it takes seconds. */
-const quickRecorders = recorders.filter(({ intervalS }) => intervalS >= 10);
+const quickRecorders = recorders.filter(({ id }) => ["noisy", "gaps", "minute", "on-change"].includes(id));
 
-/** Each behaviour once, its recorder taking turns. */
+/** Each behaviour twice, the recorders taking turns. */
 function provePart(charges: readonly Played[]): CaseResult[] {
-  return charges.flatMap((played, index) => {
-    const recorder = quickRecorders[index % quickRecorders.length];
-    return recorder === undefined ? [] : [proveCase(played, recorder)];
-  });
+  return charges.flatMap((played, index) =>
+    quickRecorders.filter((_, turn) => turn % 2 === index % 2).map((recorder) => proveCase(played, recorder)),
+  );
 }
 
 describe.each([
@@ -44,7 +43,7 @@ describe.each([
     expect(totals.falseBoundaries).toBeLessThanOrEqual(floors[id].falseBoundaries);
     expect(totals.endings.wrong).toBeLessThanOrEqual(floors[id].wrongEndings);
     // Each behaviour asks for one kind at least: a part that asks for nothing would pass in silence.
-    expect(totals.kinds).toBeGreaterThanOrEqual(behaviours.length);
+    console.log(JSON.stringify(totals)); expect(totals.kinds).toBeGreaterThanOrEqual(behaviours.length);
   });
 
   it("has true stages that follow each other without a hole, up to where the recorder can see", () => {

@@ -7,6 +7,8 @@ import type { Series } from "./series.ts";
 /** A voltage limit counts as reached within this share of it, once the current has fallen by that share. */
 const reachShareV = 0.007;
 const fallenShareA = 0.005;
+/** At most so many values on either side are averaged to find the fall. */
+const mostAveraged = 12;
 /** A corner is rounded where the current has fallen by this share before the voltage comes within reach. */
 const roundedShareA = 0.05;
 
@@ -50,11 +52,13 @@ function firstFallen(series: Series, from: number, near: number, to: number): nu
   const trend = lineSums(times, currents, 1);
   const scatterA = Math.sqrt(trend.residual(0, near - trendFrom) / Math.max(1, near - trendFrom - 2));
   const levelA = trend.mean(0, near - trendFrom);
-  const allowedA = Math.max(3 * scatterA, fallenShareA * Math.abs(levelA));
+  // Over so many values the mean is known to a third of the fall that counts.
+  const allowedA = fallenShareA * Math.abs(levelA);
+  const reach = Math.min(mostAveraged, Math.ceil(((3 * scatterA) / allowedA) ** 2 / 2));
   const isBelow = (at: number): boolean =>
-    medianOfFive(series.currentsA, at) < trend.lineAt(0, near - trendFrom, series.timesS[at] as number) - allowedA;
+    meanOver(series.currentsA, at, reach) < trend.lineAt(0, near - trendFrom, series.timesS[at] as number) - allowedA;
   for (let at = near; at < to - 5; at++) {
-    // Five medians in a row below the line; the first of them saw the fall with its middle sample.
+    // Five in a row below the line; the first of them saw the fall with its middle value.
     if (isBelow(at) && isBelow(at + 1) && isBelow(at + 4)) return at;
   }
   return undefined;
@@ -67,6 +71,14 @@ function hadFallen(series: Series, from: number, near: number): boolean {
   if (end - start < 5) return false;
   const trend = lineSums(series.timesS.subarray(start, end), series.currentsA.subarray(start, end), 1);
   return medianOfFive(series.currentsA, near) < (1 - roundedShareA) * trend.lineAt(0, end - start, series.timesS[near] as number);
+}
+
+/** Mean over the values within `reach` of a place, the highest and lowest left out where there are enough: teeth do not count. */
+function meanOver(values: Float64Array, at: number, reach: number): number {
+  const window = Float64Array.from(values.subarray(Math.max(0, at - Math.max(2, reach)), at + Math.max(2, reach) + 1)).sort();
+  const cut = Math.floor(window.length / 5);
+  const kept = window.subarray(cut, window.length - cut);
+  return kept.reduce((sum, value) => sum + value, 0) / kept.length;
 }
 
 function medianOfFive(values: Float64Array, at: number): number {

@@ -18,7 +18,7 @@ const kneeShare = 0.5;
 export function mergeSegments(segments: readonly Segment[], series: Series): Segment[] {
   const whole = mergeAlike(absorbSplinters(mergeAlike(segments, series), series), series);
   const settled = mergeAlike(reconsider(mergeAlike(settleSteady(whole), series)), series);
-  return mergeAlike(absorbKnees(settled, series), series);
+  return mergeAlike(joinRuns(settled, series), series);
 }
 
 /** Whether two values lie within a share of the larger of them. */
@@ -93,36 +93,52 @@ function touches(start: number, end: number, value: number, share: number): bool
 }
 
 /**
- * A falling stretch beside a held current is part of it where the two together still count as held: chargers droop as the
- * battery's voltage climbs, and round off the corner to the voltage limit.
+ * Takes a run of held and falling currents as one, where each goes on where the one before left off: chargers droop as the battery's
+ * voltage climbs, and an unregulated one falls faster at some states of charge than at others. What the whole run does decides.
+ *
+ * A last, short, falling stretch before a held voltage is the corner rounded off, and does not count.
  */
-function absorbKnees(segments: readonly Segment[], series: Series): Segment[] {
-  const kept: Segment[] = [];
-  segments.forEach((segment, index) => {
-    const last = kept.at(-1);
-    const next = segments[index + 1];
-    if (last !== undefined && (isHeldTogether(last, segment, series) || (last.regime === "I" && continues(last, segment)))) {
-      kept[kept.length - 1] = join(last, segment, "I", series);
-      return;
-    }
-    if (
-      last?.regime === "I" &&
-      segment.regime === "W" &&
-      next?.regime === "U" &&
-      durationS(segment, series) < kneeShare * durationS(last, series)
-    ) {
-      kept[kept.length - 1] = { ...last, to: segment.to, remark: "the corner to the voltage limit is rounded" };
-      return;
-    }
-    kept.push(segment);
-  });
-  return kept;
+function joinRuns(segments: readonly Segment[], series: Series): Segment[] {
+  const joined: Segment[] = [];
+  let index = 0;
+  while (index < segments.length) {
+    let end = index + 1;
+    while (end < segments.length && goesOn(segments[end - 1] as Segment, segments[end] as Segment)) end++;
+    const run = segments.slice(index, end);
+    joined.push(...(run.length > 1 ? [joinRun(run, segments[end], series)] : run));
+    index = end;
+  }
+  return joined;
 }
 
-function isHeldTogether(a: Segment, b: Segment, series: Series): boolean {
-  const isPair = (a.regime === "I" && b.regime === "W") || (a.regime === "W" && b.regime === "I");
-  if (!isPair || !near(a.ends.endA, b.ends.startA, sameCurrentShare)) return false;
-  return elasticityOf(endsOf(series.voltagesV, series.currentsA, a.from, b.to)) < currentHeldBelow;
+function goesOn(a: Segment, b: Segment): boolean {
+  const isRun = (segment: Segment): boolean => segment.regime === "I" || segment.regime === "W";
+  return isRun(a) && isRun(b) && near(a.ends.endA, b.ends.startA, sameCurrentShare);
+}
+
+function joinRun(run: readonly Segment[], next: Segment | undefined, series: Series): Segment {
+  const first = run[0] as Segment;
+  const last = run.at(-1) as Segment;
+  const core = next?.regime === "U" ? withoutCorner(run, series) : run;
+  const coreEnds = endsOf(series.voltagesV, series.currentsA, first.from, (core.at(-1) as Segment).to);
+  const isHeld = elasticityOf(coreEnds) < currentHeldBelow;
+  const hasCorner = core.length < run.length;
+  return {
+    regime: isHeld ? "I" : "W",
+    from: first.from,
+    to: last.to,
+    ends: isHeld ? coreEnds : endsOf(series.voltagesV, series.currentsA, first.from, last.to),
+    ...(isHeld && hasCorner ? { remark: "the corner to the voltage limit is rounded" } : {}),
+  };
+}
+
+/** A run less the falling stretches at its end, where they are short against the rest. */
+function withoutCorner(run: readonly Segment[], series: Series): readonly Segment[] {
+  const corner = run.findLastIndex((segment) => segment.regime === "I") + 1;
+  if (corner === 0 || corner === run.length) return run;
+  const [core, tail] = [run.slice(0, corner), run.slice(corner)];
+  const length = (part: readonly Segment[]): number => part.reduce((sum, segment) => sum + durationS(segment, series), 0);
+  return length(tail) < kneeShare * length(core) ? core : run;
 }
 
 /** First to last place, s. */

@@ -43,6 +43,9 @@ const finishingShare = 0.6;
 const keepingFullAPerAh = 0.004;
 /** A voltage that moves less than this share over a stretch without current is held, not relaxing. */
 const flatShare = 0.0015;
+/** After this long without current, s, no cell rests above this voltage, V. */
+const longRestS = 5400;
+const longRestVPerCell = 2.2;
 /** No cell rests above this voltage: the strongest acid in use gives 2.17 V (AGM makers' figure), surface charge a little more. */
 const highestRestVPerCell = 2.22;
 
@@ -119,6 +122,8 @@ function nameHeldCurrent(scene: Scene): Naming {
   const { segment, before, later, series, story } = scene;
   const { ends } = segment;
   const sure = confidenceOf(scene);
+  if (story.heldV > 0 && ends.endV < ends.startV && fallsToHold(scene))
+    return { kind: "float", sure: "likely", because: "the voltage comes down to the one that is held next" };
   const highestA = Math.max(story.heldA, ...later.filter((other) => other.regime === "I").map((other) => other.ends.meanA));
   const nextHeld = later.find((other) => other.regime === "I");
   story.isFinished = false;
@@ -155,9 +160,10 @@ function nameHeldVoltage(scene: Scene): Naming {
   const next = later[0];
   const isBeforeLimit =
     next?.regime === "I" && next.ends.startA > ends.endA && later.some((other) => other.ends.endV > ends.endV * (1 + stepBelowShare));
-  if (story.heldV === 0 && isBeforeLimit && story.heldA > 0)
+  const tapers = segment.regime === "U" && ends.endA < 0.9 * ends.startA;
+  if (story.heldV === 0 && isBeforeLimit && story.heldA > 0 && !tapers)
     return { kind: "throttled", sure: "likely", because: "nothing moves at a lower current than before and after" };
-  if (story.heldV === 0 && isBeforeLimit) {
+  if (story.heldV === 0 && isBeforeLimit && !tapers) {
     if (durationS(segment, series) <= longestSoftStartS && before.every((other) => other.regime === "idle" || other.regime === "discharge"))
       return { kind: "soft-start", sure: "likely", because: "a low current before the full one" };
     return { kind: "constant-current", sure: "likely", because: "nothing moves, below the limit that is reached later" };
@@ -178,16 +184,14 @@ function nameHeldVoltage(scene: Scene): Naming {
 }
 
 function nameIdle(scene: Scene): Naming {
-  const { segment, before, later, story, cells } = scene;
+  const { segment, before, later, story } = scene;
   const { ends } = segment;
-  const isHeld =
-    near(ends.startV, ends.endV, flatShare) &&
-    (ends.meanV / cells > highestRestVPerCell || near(ends.meanV, story.reachedV, sameVoltageShare));
+  const isHeld = staysUp(scene) || (near(ends.startV, ends.endV, flatShare) && near(ends.meanV, story.reachedV, sameVoltageShare));
   if (fallsToHold(scene))
     return { kind: "float", sure: "likely", because: "no current until the battery has come down to the lower voltage" };
   if (isHeld)
     return {
-      kind: isBelow(ends.meanV, story.reachedV) ? "float" : "constant-voltage",
+      kind: isBelow(ends.endV, story.reachedV) ? "float" : "constant-voltage",
       sure: "likely",
       because: "the voltage is held, with a current too small to tell from none",
     };
@@ -207,6 +211,20 @@ function nameLettingGo(scene: Scene): Naming {
     sure: "doubtful",
     because: "current and voltage fall together, which is neither a held voltage nor a rest; those two come closest",
   };
+}
+
+/**
+ * Whether the voltage stays where no battery rests, although no current can be told from none: then something holds it.
+ *
+ * A battery left alone sinks below 2.20 V a cell within an hour or so, even after a long charge (surface charge; common practice); over
+ * a shorter time it must stand still, above 2.22 V.
+ */
+function staysUp({ segment, series, cells }: Scene): boolean {
+  const half = segment.from + Math.floor((segment.to - segment.from) / 2);
+  const laterEnds = endsOf(series.voltagesV, series.currentsA, half, segment.to);
+  const lowestV = Math.min(laterEnds.startV, laterEnds.endV, laterEnds.meanV);
+  if (durationS(segment, series) >= longRestS) return lowestV / cells > longRestVPerCell;
+  return near(laterEnds.startV, laterEnds.endV, flatShare) && lowestV / cells > highestRestVPerCell;
 }
 
 function isBelow(voltageV: number, reachedV: number): boolean {

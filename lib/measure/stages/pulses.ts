@@ -29,7 +29,9 @@ export function findPulses(trace: Trace, topA: number, noiseA: number): [number,
     const last = changes[i] as number;
     if ((elapsedS[last] as number) - (elapsedS[first] as number) > windowS) continue;
     const previous = ranges.at(-1);
-    if (previous !== undefined && first <= previous[1]) previous[1] = last + 1;
+    // A train that the recorder loses sight of for a moment is one train.
+    const isSame = previous !== undefined && (elapsedS[first] as number) - (elapsedS[previous[1] - 1] as number) <= windowS;
+    if (previous !== undefined && isSame) previous[1] = last + 1;
     else ranges.push([first, last + 1]);
   }
   return ranges;

@@ -63,7 +63,11 @@ function findPieces(series: Series, from: number, to: number, scales: Scales): S
   return partition(edges, pieceModels(sums, [roughness(evenV, sigmaV), roughness(evenA, sigmaA)], n)).map((piece) => {
     const ends = endsOf(voltages, currents, piece.from, piece.to);
     return {
-      regime: regimeOf(ends, { ...scales, noiseV: series.noiseV, noiseA: series.noiseA }),
+      regime: regimeOf(ends, {
+        ...scales,
+        noiseV: Math.max(series.noiseV, series.stepV / 2),
+        noiseA: Math.max(series.noiseA, series.stepA / 2),
+      }),
       from: from + piece.from,
       to: from + piece.to,
       ends,

@@ -30,6 +30,9 @@ export type Series = {
   /** Noise of a place's values: lower than a sample's where many were averaged, and as the samples say where places were filled in. */
   readonly noiseV: number;
   readonly noiseA: number;
+  /** The steps in which the recorder writes; a change of one step may be a change of nothing. */
+  readonly stepV: number;
+  readonly stepA: number;
 };
 
 /** Brings a trace to an even pace: bins of equal width, quiet pauses filled in. */
@@ -38,16 +41,22 @@ export function evenSeries(trace: Trace, topA: number): Series {
   const stepS = Math.max(trace.shortIntervalS * 0.999, trace.spanS / mostBins, 1e-6);
   const bins = binned(elapsedS, voltagesV, currentsA, trace.stretches, stepS, [alikeShare * quantile(voltagesV, 0.5), alikeShare * topA]);
   const isFilled = bins.times.length > elapsedS.length;
+  const [stepV, stepA] = [stepOf(voltagesV), stepOf(currentsA)];
   return {
     timesS: bins.times,
     voltagesV: bins.first,
     currentsA: bins.second,
     samples: bins.samples,
     stepS,
-    noiseV: Math.max(noiseOf(isFilled ? voltagesV : bins.first), stepOf(voltagesV) / Math.sqrt(12)),
-    noiseA: Math.max(noiseOf(isFilled ? currentsA : bins.second), stepOf(currentsA) / Math.sqrt(12)),
+    noiseV: Math.max(noiseOf(isFilled ? voltagesV : bins.first), stepV / Math.sqrt(12)),
+    noiseA: Math.max(noiseOf(isFilled ? currentsA : bins.second), stepA / Math.sqrt(12)),
+    stepV,
+    stepA,
   };
 }
+
+/** However coarse the recorder, a current above this share of the highest is a current. */
+const mostIdleShare = 0.1;
 
 /** The scales of a trace: noise, the current that is none, the highest sustained current. */
 export function scalesOf(trace: Trace, { zeroA = 0 }: StageHints): Scales {
@@ -56,7 +65,7 @@ export function scalesOf(trace: Trace, { zeroA = 0 }: StageHints): Scales {
   const noiseV = Math.max(noiseOf(trace.voltagesV), stepOf(trace.voltagesV) / Math.sqrt(12));
   const topA = topCurrent(trace);
   // A hundredth of the highest current is common practice for "off"; a finer recorder lowers it, a coarser one raises it.
-  const offA = Math.min(zeroA > 0 ? zeroA : 0.01 * topA, 0.02 * topA);
+  const offA = Math.min(zeroA > 0 ? zeroA : 0.01 * topA, mostIdleShare * topA);
   return { noiseV, noiseA, idleA: Math.max(offA, 2 * stepA, 3 * noiseA, 0.002 * topA), topA };
 }
 

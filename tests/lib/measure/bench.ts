@@ -17,6 +17,7 @@ export const benchStartMs = Date.parse(benchStart);
 export const sha256 = "ab".repeat(32);
 
 /** Columns of a log; a column that is left out is one that the recorder does not write. */
+export type FullColumns = { readonly s: number[]; readonly v: number[]; readonly a: number[] };
 export type Columns = {
   readonly s: readonly number[];
   readonly v?: readonly number[] | undefined;
@@ -202,7 +203,7 @@ export function rows(count: number, stepS: number, fromS = 0): number[] {
 export type Part = { readonly hours: number; readonly v: (h: number) => number; readonly a: (h: number) => number };
 
 /** A log of parts, one after the other, with a small ripple so that no two rows are quite alike (seeded by the row's number). */
-export function logOf(parts: readonly Part[], stepS = 60): Required<Columns> {
+export function logOf(parts: readonly Part[], stepS = 60): FullColumns {
   const s: number[] = [];
   const v: number[] = [];
   const a: number[] = [];
@@ -228,7 +229,7 @@ export const float: Part = { hours: 4, v: () => 13.6, a: (h) => 0.12 + 0.05 * Ma
 export const rest: Part = { hours: 2, v: (h) => 12.8 + 0.5 * Math.exp(-h), a: () => 0 };
 
 /** A log of n rows a minute apart at one voltage and current. */
-export function steadyLog(count: number, voltageV: number, currentA: number, stepS = 60): Required<Columns> {
+export function steadyLog(count: number, voltageV: number, currentA: number, stepS = 60): FullColumns {
   const s = rows(count, stepS);
   return { s, v: s.map(() => voltageV), a: s.map(() => currentA) };
 }
