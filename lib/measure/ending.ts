@@ -22,8 +22,8 @@ export type EndingFacts = {
 const finishedShare = 0.2;
 /** … or below C/50, about the end current of a starter battery at its limit (common practice). */
 const finishedShareOfC = 0.02;
-/** Below this voltage a cell is not being held by any charger: the lowest float in use is 13.1 V of 12 V (gel, doubtful), 2.18 V. */
-const notHeldVPerCell = 2.18;
+/** Below this voltage a cell is not being held: floats are 13.2 V of 12 V and above (makers' figures; gel may be 13.1, doubtful). */
+const notHeldVPerCell = 2.2;
 
 const words: Readonly<Record<Exclude<Ender, "unknown">, string>> = {
   charger: "the charger",

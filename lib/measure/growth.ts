@@ -14,33 +14,37 @@ export type GrowthPoint = {
 };
 
 /**
- * Readings with a density and a known time connected, in order.
+ * Readings with a density, in order, each with the hours connected by then.
  *
  * A reading taken after the reviewer mixed the acid is left out: it tells of the charge that went in, not of what the charger did to
  * the density that a hydrometer finds.
  */
 export function growthPoints(context: TestContext): GrowthPoint[] {
   return context.readings.flatMap((reading) =>
-    reading.density === undefined || reading.hoursConnectedBefore === undefined || reading.mixed === true
+    reading.density === undefined || reading.mixed === true
       ? []
       : [
           {
             reading,
             density: reading.density,
-            hours: reading.hoursConnectedBefore,
-            mostHours: mostHoursBefore(context, reading.atMs),
+            hours: hoursBefore(context, reading.atMs, "known"),
+            mostHours: hoursBefore(context, reading.atMs, "possible"),
             connections: reading.connectionsBefore,
           },
         ],
   );
 }
 
-/** Hours that connections can have lasted until an instant: one whose end nobody saw may have gone on until the next began. */
-function mostHoursBefore(context: TestContext, atMs: number): number {
-  return context.connections.reduce((sum, { onMs, offMs }, index) => {
+/**
+ * Hours connected until an instant. Of a connection whose end nobody saw, those known (to the last sign of it), or those possible (to
+ * the instant, or to the next connection).
+ */
+function hoursBefore(context: TestContext, atMs: number, which: "known" | "possible"): number {
+  return context.connections.reduce((sum, { onMs, offMs, lastKnownMs }, index) => {
     if (onMs === undefined || onMs >= atMs) return sum;
     const nextOnMs = context.connections[index + 1]?.onMs ?? Number.POSITIVE_INFINITY;
-    return sum + (Math.min(atMs, offMs ?? nextOnMs) - onMs) / 3_600_000;
+    const untilMs = offMs ?? (which === "known" ? (lastKnownMs ?? onMs) : nextOnMs);
+    return sum + Math.max(0, Math.min(atMs, untilMs) - onMs) / 3_600_000;
   }, 0);
 }
 
@@ -57,6 +61,8 @@ export type TargetOutcome =
 
 /** Fewer visits than this say nothing about a curve. */
 const fewestPoints = 3;
+/** Hours that may be this share longer than known are known well enough to project from. */
+const hoursSlack = 0.2;
 /** A projection is not carried further than this many times the hours seen. */
 const furthestShare = 3;
 
@@ -104,6 +110,11 @@ export function findTargetOutcome(context: TestContext): TargetOutcome {
       kind: "cannot tell",
       why: `${charged.length === 1 ? "one visit is" : `${charged.length} visits are`} too few to see where the density is going; ${fewestPoints} are needed`,
     };
+  if (last.mostHours > last.hours * (1 + hoursSlack))
+    return {
+      kind: "cannot tell",
+      why: `between ${last.hours.toFixed(0)} and ${last.mostHours.toFixed(0)} h of connection went by, since nobody saw every end, so nothing can be projected`,
+    };
   return project(charged, goal, first, last);
 }
 
@@ -142,7 +153,8 @@ function project(points: readonly GrowthPoint[], goal: number, first: GrowthPoin
         kind: "cannot tell",
         why: `at the pace of the last visits it would take more than ${furthest.toFixed(0)} h, further than ${furthestShare} times what was seen`,
       };
-    const high = Math.min(furthest, Math.max(curve, straight));
+    // Hours that may have gone by unseen are so many more that the target may take.
+    const high = Math.min(furthest, Math.max(curve, straight) + last.mostHours - last.hours);
     const low = Math.max(last.hours, Math.min(straight, curve));
     return {
       kind: "projected",

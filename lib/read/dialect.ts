@@ -175,7 +175,8 @@ const roleWords = {
   time: /^(?:date[ _-]?time|time|timestamp|date|elapsed|clock|datetime|zeit|datum|uhrzeit|czas|data|godzina|heure|temps|hora|tiempo|t)(?:\b|_)/i,
   voltage: /^(?:v|u|volt|volts|voltage|spannung|napi[eę]cie|tension|voltaje|tensi[oó]n|ubat|vbat|u_?batt?|v_?batt?)(?:\b|_)/i,
   current: /^(?:i|a|amp|amps|ampere|current|strom|pr[aą]d|courant|corriente|ibat|i_?batt?)(?:\b|_)/i,
-  temperature: /^(?:temp|temperature|temperatur|temperatura|temp[eé]rature)/i,
+  // Not "temps", which is French for time.
+  temperature: /^(?:temp(?!s\b)|temperatur|temperatura|temp[eé]rature)/i,
 } as const;
 
 const headingUnit = /(?:[[(/_]|\s|^)\s*(mV|V|mA|A|°C|°F|degC|degF|C|F|K|ms|s|sec|min|h|d)\s*[\])]?\s*$/;
@@ -251,6 +252,7 @@ export function resolveDialect(
 
   const aboveIsUnits = firstDataLine > 1 && splitFields(head[firstDataLine - 1] ?? "", delimiter).every((field) => onlyUnits.test(field));
   const headingLine = aboveIsUnits ? firstDataLine - 2 : firstDataLine - 1;
+  const headingPlace = Math.max(1, headingLine + 1);
   const headingFields = headingLine >= 0 ? splitFields(head[headingLine] ?? "", delimiter) : [];
   const hasHeadings =
     declared?.headings ?? (headingFields.length === layout.fieldCount && headingFields.some((field) => field.trim() !== ""));
@@ -283,7 +285,7 @@ export function resolveDialect(
         known.length === 0 ? "no headings" : `the headings ${known.map((name) => `"${name}"`).join(", ")}`,
         `a column named "${wish.name}" for ${role}`,
         near === undefined ? `correct dialect: ${role}: name: in the recorder's record` : `did you mean "${near}"?`,
-        headingLine + 1,
+        headingPlace,
       );
       return undefined;
     }
@@ -295,7 +297,7 @@ export function resolveDialect(
         candidates.map((index) => `"${headings?.[index]?.text ?? ""}"`).join(" and "),
         `one column for ${role}`,
         `name the right one in the recorder's record: dialect: ${role}: { name: … }`,
-        headingLine + 1,
+        headingPlace,
       );
     return candidates[0];
   };
@@ -321,7 +323,7 @@ export function resolveDialect(
         `the headings ${(headings ?? []).map((heading) => `"${heading.text}"`).join(", ")}`,
         `a column named "${dateName}" for the date`,
         "correct dialect: time: dateName: in the recorder's record",
-        headingLine + 1,
+        headingPlace,
       );
       dateField = undefined;
     }
@@ -331,7 +333,7 @@ export function resolveDialect(
       headings === undefined ? "no headings" : `the headings ${headings.map((heading) => `"${heading.text}"`).join(", ")}`,
       "a column of times",
       "name it in the recorder's record: dialect: time: { name: … } or { number: … }",
-      headingLine + 1,
+      headingPlace,
     );
   if (voltageField === undefined && currentField === undefined && problems.length === 0)
     ask(
@@ -340,7 +342,7 @@ export function resolveDialect(
         : `the headings ${headings.map((heading) => `"${heading.text}"`).join(", ")}`,
       "a column of voltage or current",
       "say in the recorder's record which is which: dialect: voltage: { number: 2 }, current: { number: 3 }",
-      Math.max(1, headingLine + 1),
+      headingPlace,
     );
   if (timeField === undefined || problems.length > 0) return { value: undefined, problems };
 
@@ -365,11 +367,13 @@ export function resolveDialect(
       ? undefined
       : { field: temperatureField, unit: unitOf("temperature", temperatureField, "°C") as (typeof quantityUnits.temperature)[number] };
 
-  const timeTexts = rows.flatMap((fields) => {
+  const writtenTimes = rows.flatMap((fields) => {
     const time = fields[timeField]?.trim();
     const date = dateField === undefined ? undefined : fields[dateField]?.trim();
     return time === undefined || time === "" ? [] : [date === undefined ? time : `${date} ${time}`];
   });
+  const readableTimes = writtenTimes.filter((text) => looksLikeTime(text) || !Number.isNaN(parseNumber(text, decimalMark)));
+  const timeTexts = readableTimes.length > 0 ? readableTimes : writtenTimes;
   const time = resolveTime(timeTexts, declared?.time, decimalMark, headings?.[timeField]?.unit);
   if ("ask" in time) {
     ask(`"${timeTexts[0] ?? ""}"`, time.ask, time.mend, firstDataLine + 1);
@@ -393,7 +397,7 @@ export function resolveDialect(
       problems.push({
         id: "log-column",
         level: "doubt",
-        place: { file, line: headingLine + 1, column: 1 },
+        place: { file, line: headingPlace, column: 1 },
         found: `${leftOver.map((heading) => `"${heading.text}"`).join(", ")}, which ${leftOver.length === 1 ? "is" : "are"} not read`,
         expected: `a column of ${role} among the headings`,
         mend: `name it in the recorder's record: dialect: ${role}: { name: … }, unless this recorder logs no ${role}`,

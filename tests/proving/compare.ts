@@ -8,7 +8,7 @@ export const comparisonRules: readonly string[] = [
   "A boundary between two true stages is right where a found one lies within one minute of it, or 1 % of the shorter of the two stages, or from the second row before it to the second row behind it, whichever reaches furthest. (Two rows are two sample intervals where the pace is even, and the whole of a gap where there is one.) A change that has no one instant, as a rounded corner, is a range, widened likewise.",
   "A stage of fewer than 5 rows or less than 2 min is not asked for, nor is a boundary with such a stage.",
   "A stage's kind is that of the found stage with which it overlaps most.",
-  "Where the recording cannot tell two kinds apart, both are right. An interruption that the recording does not see the end of may be rest, and so may a lower voltage that the battery has not come down to. A throttled current that is not seen to begin or to go back may be any held current. A current that droops while the voltage moves by less than half a per cent may be the taper of a held voltage. A charger that holds by off and on may be anything to a recorder that sees it start again less than twice (two rows of each): nothing is then asked of it. Nothing is asked either of a throttled current whose voltage stays within half a per cent of the limit held beside it.",
+  "Where the recording cannot tell two kinds apart, both are right. An interruption that the recording does not see the end of may be rest, and so may a lower voltage that the battery has not come down to. A throttled current that is not seen to begin, or does not go back to the full one, may be any held current. A current that droops while the voltage moves by less than half a per cent may be the taper of a held voltage. A charger that holds by off and on may be anything to a recorder that sees it start again less than twice (two rows of each): nothing is then asked of it. Nothing is asked either of a throttled current whose voltage stays within half a per cent of the limit held beside it.",
   "A found boundary within reach of no true one, and not inside such a doubtful stage, is counted as false. Boundaries beside stages too short to be asked for are no false ones.",
   "An ending is right, unknown or wrong. A charger that holds by off and on may be said to have ended its charge, whoever ended the recording. The facts beside the recording are when the clamps came off and, in some behaviours, what a visitor noted. Unknown is never wrong: most tails do not tell.",
 ];
@@ -92,7 +92,7 @@ function alsoTrue(stage: TruthStage, charge: Charge, { fromS, toS }: Recorded): 
     case "interrupted":
       return isCutBehind ? ["rest"] : [];
     case "throttled":
-      return isCutBefore ? ["constant-current", "soft-start"] : isCutBehind ? ["constant-current"] : [];
+      return isCutBefore ? ["constant-current", "soft-start"] : isCutBehind || !goesBack(stage, charge) ? ["constant-current"] : [];
     case "float":
     case "constant-voltage":
       return (stage.flows[0]?.fromS ?? toS) >= toS ? ["rest"] : [];
@@ -103,6 +103,11 @@ function alsoTrue(stage: TruthStage, charge: Charge, { fromS, toS }: Recorded): 
     default:
       return [];
   }
+}
+
+/** Whether a throttled stage is followed by full current, long enough to be asked for, rather than by a held voltage. */
+function goesBack(stage: TruthStage, { stages }: Charge): boolean {
+  return stages.some((next) => next.startS === stage.endS && next.kind === "constant-current" && next.endS - next.startS >= leastS);
 }
 
 /** By what share of itself a true voltage changed between two seconds. */

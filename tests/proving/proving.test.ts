@@ -10,8 +10,8 @@ import { circuitPlant } from "./second-battery.ts";
 
 /** What the part below must reach at least (shares) or at most (counts). Raise them when the method gets better; never lower them unexplained. */
 const floors = {
-  first: { boundaryShare: 0, kindShare: 0, falseBoundaries: 999, wrongEndings: 99 },
-  second: { boundaryShare: 0, kindShare: 0, falseBoundaries: 999, wrongEndings: 99 },
+  first: { boundaryShare: 0.88, kindShare: 0.95, falseBoundaries: 20, wrongEndings: 1 },
+  second: { boundaryShare: 0.87, kindShare: 0.95, falseBoundaries: 25, wrongEndings: 1 },
 } as const;
 
 /** Another draw than the published one. */
@@ -43,7 +43,7 @@ describe.each([
     expect(totals.falseBoundaries).toBeLessThanOrEqual(floors[id].falseBoundaries);
     expect(totals.endings.wrong).toBeLessThanOrEqual(floors[id].wrongEndings);
     // Each behaviour asks for one kind at least: a part that asks for nothing would pass in silence.
-    console.log(JSON.stringify(totals)); expect(totals.kinds).toBeGreaterThanOrEqual(behaviours.length);
+    expect(totals.kinds).toBeGreaterThanOrEqual(behaviours.length);
   });
 
   it("has true stages that follow each other without a hole, up to where the recorder can see", () => {

@@ -1,4 +1,5 @@
 import { chargeUnrecorded } from "../../measure/figures/charge-unrecorded.ts";
+import { isSealed } from "../../measure/test-context.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 
 export const unrecordedCharge: FindingDefinition = {
@@ -9,10 +10,11 @@ export const unrecordedCharge: FindingDefinition = {
   source: "Faraday's law against the log.",
   checkedBy: ["Demo logs against the generator's truth"],
   judge(context) {
+    if (isSealed(context.battery)) return undefined;
     const outcome = chargeUnrecorded.compute(context);
     const figures = ["test#charge-unrecorded", "test#charge-required", "test#charge-recorded"];
     if ("absent" in outcome) {
-      if (outcome.absent !== "not applicable" || outcome.evidence === undefined || outcome.evidence.length === 0) return undefined;
+      if (outcome.absent !== "not applicable") return undefined;
       return {
         verdict: "none shows",
         weight: "note",
@@ -32,6 +34,16 @@ export const unrecordedCharge: FindingDefinition = {
         sentence: `Between ${low.toFixed(0)} and ${high.toFixed(0)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`,
         why: ["the density gained needs more charge than was recorded, beyond the error of both"],
         wouldSettle: "a recorder that does not stop by itself, or a clamp-meter reading at each visit",
+        figures,
+        doubts: [...(outcome.doubts ?? [])],
+      };
+    if (outcome.interval === undefined)
+      return {
+        verdict: "cannot tell",
+        weight: "unsure",
+        sentence: "Whether charge went in unrecorded cannot be told: how far the recorder may be off is not stated.",
+        why: [`about ${outcome.value.toFixed(0)} Ah more than was recorded, with no interval that could be defended`],
+        wouldSettle: "the recorder's accuracy, from its data sheet or a calibration",
         figures,
         doubts: [...(outcome.doubts ?? [])],
       };

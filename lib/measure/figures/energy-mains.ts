@@ -2,7 +2,7 @@ import { standardUncertaintyOf } from "../../units/uncertainty.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import { countedOnce, energyOfAll } from "../integrals.ts";
 import { evidenceOf } from "../recording.ts";
-import { evidenceOfCell, type TestContext } from "../test-context.ts";
+import { evidenceOfCell, isSealed, type TestContext } from "../test-context.ts";
 import { chargeUnrecorded } from "./charge-unrecorded.ts";
 
 export const energyMains: FigureDefinition<TestContext> = {
@@ -61,9 +61,6 @@ function unrecordedWh(context: TestContext): { value: number; low: number; high:
     const high = charge.interval?.high ?? charge.value;
     return { value: charge.value * voltageV, low: low * voltageV, high: high * voltageV, doubts: [] };
   }
-  const doubts =
-    charge.absent === "not applicable" && charge.evidence !== undefined && charge.evidence.length > 0
-      ? []
-      : ["hours that were not recorded are left out"];
+  const doubts = charge.absent === "not applicable" && !isSealed(context.battery) ? [] : ["hours that were not recorded are left out"];
   return { value: 0, low: 0, high: 0, doubts };
 }

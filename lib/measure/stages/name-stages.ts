@@ -173,7 +173,7 @@ function nameHeldVoltage(scene: Scene): Naming {
   // Where nothing moves it cannot be told what is held, unless a higher voltage was reached before.
   const sure = falls && segment.regime !== "steady" ? confidenceOf(scene) : isLower ? "likely" : "doubtful";
   const because = `the voltage is held below the ${story.reachedV.toFixed(2)} V reached before`;
-  const lowerFollows = later.some((other) => (other.regime === "U" || other.regime === "steady") && isBelow(other.ends.meanV, ends.meanV));
+  const lowerFollows = later.some((other) => isBelow(other.ends.endV, ends.meanV) && other.ends.endV / cells > longRestVPerCell);
   const isFloat = isLower && !lowerFollows && (ends.meanV / cells < absorptionVPerCell || ends.endA < battery.finishedA);
   story.reachedV = Math.max(story.reachedV, ends.meanV);
   story.heldV = Math.max(story.heldV, ends.meanV);

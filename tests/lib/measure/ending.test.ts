@@ -49,7 +49,7 @@ const cases: readonly Case[] = [
     recording: () => recorded(whole),
     facts: { offMs: offAfter(10) },
     by: "person",
-    words: /^a person$/,
+    words: /^a person/,
     why: /clamps came off at that time/,
   },
   {
@@ -72,7 +72,7 @@ const cases: readonly Case[] = [
     title: "not known: the current stopped in the middle of the bulk, where no charger ends",
     recording: () => recorded(brokenOff),
     by: "unknown",
-    words: /not as a charger stops by design/,
+    words: /^not known: current stopped/,
     why: /where no charger ends by design/,
   },
   {
@@ -122,7 +122,7 @@ const cases: readonly Case[] = [
     recording: () => recorded(cutInFloat),
     facts: { offMs: offAfter(14) },
     by: "person",
-    words: /^a person$/,
+    words: /^a person/,
     why: /clamps came off at that time/,
   },
   {

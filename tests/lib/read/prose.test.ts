@@ -89,7 +89,7 @@ describe("words as HTML", () => {
   it("shows no picture, which could call out to another site", () =>
     expect(renderProse("![spy](https://elsewhere.example/pixel.png)", 2)).not.toContain("<img"));
 
-  it.each(["{{ title }}", "{% include 'x' %}", "${title}", "<%= title %>"])(
+  it.each(["{{ title }}", "{% include 'x' %}", "#{title}", "<%= title %>"])(
     "leaves %s as text: no template language reads these words",
     (text) => expect(plainText(renderProse(text, 2))).toBe(text),
   );

@@ -23,7 +23,7 @@ describe("records in order", () => {
     expect(problems).toEqual([]);
     expect(value?.value).toMatchObject({ name: "Quarry 44", capacityAh: 44, capacityRateH: 20, capacityBasis: "printed" });
     expect(value?.placeOf(["cells"])).toEqual({ file: "b.yaml", line: 3, column: 8 });
-    expect(value?.placeOf(["crankingRating", "standard"])).toEqual({ file: "b.yaml", line: 6, column: 45 });
+    expect(value?.placeOf(["crankingRating", "standard"])).toEqual({ file: "b.yaml", line: 6, column: 44 });
   });
 
   it("answer with the nearest place above for a field that is not there", () => {
@@ -134,7 +134,7 @@ describe("records with wrong fields", () => {
     [
       "a field left open",
       lines({ 5: "capacityAh:" }),
-      "b.yaml:5:1: error record-field: expected a number with a decimal point, found capacityAh: nothing\n  mend: change the value to what is expected",
+      "b.yaml:5:12: error record-field: expected a number with a decimal point, found capacityAh: nothing\n  mend: change the value to what is expected",
     ],
     [
       "a negative capacity",
@@ -154,7 +154,7 @@ describe("records with wrong fields", () => {
     [
       "a misspelt field, deep inside",
       lines({ 6: "crankingRating: { currentA: 400, standard: EN 50342-1, nrm: 1 }" }),
-      'b.yaml:6:57: error record-unknown-field: expected one of the fields currentA, standard, found "nrm"\n  mend: take the field out, or move the words into notes',
+      'b.yaml:6:56: error record-unknown-field: expected one of the fields currentA, standard, found "nrm"\n  mend: take the field out, or move the words into notes',
     ],
     [
       "a missing field, deep inside",

@@ -1,0 +1,35 @@
+import { describe, expect, it } from "vitest";
+import { unrecordedCharge } from "../../../../lib/judge/findings/unrecorded-charge.ts";
+import { contextOf, recordingOf, steadyLog, unstatedRecorder, visit } from "../../measure/bench.ts";
+
+const readings = [visit(1, -1, { density_1: 1.15, acid_C: 25 }), visit(2, 30, { density_1: 1.27, acid_C: 25 })];
+const judged = (recordings: readonly ReturnType<typeof recordingOf>[], more: Parameters<typeof contextOf>[0] = {}) =>
+  unrecordedCharge.judge(contextOf({ readings, connections: [{ onH: 0, offH: 29, recordings }], ...more }));
+
+describe("did charge go in that nobody recorded?", () => {
+  it("yes, between two bounds, where one hour at 5 A was recorded and the density rose by 0.120", () => {
+    expect(judged([recordingOf(steadyLog(61, 13, 5))])).toMatchObject({
+      verdict: "yes",
+      weight: "caution",
+      sentence: expect.stringMatching(/^Between \d+ and \d+ Ah went into the battery while nobody recorded/),
+    });
+  });
+
+  it("none shows, where more was recorded than the density needs", () => {
+    expect(judged([recordingOf(steadyLog(1201, 14, 6))])).toMatchObject({ verdict: "none shows", weight: "note" });
+  });
+
+  it("cannot tell, where the two agree within their errors", () => {
+    // About 46 Ah are needed.
+    expect(judged([recordingOf(steadyLog(541, 14, 5))])).toMatchObject({ verdict: "cannot tell", weight: "unsure" });
+  });
+
+  it("cannot tell with a recorder of unstated accuracy", () => {
+    expect(judged([recordingOf(steadyLog(61, 13, 5), { recorder: unstatedRecorder })])).toMatchObject({ verdict: "cannot tell" });
+  });
+
+  it("does not arise for a sealed battery or without two densities", () => {
+    expect(judged([], { battery: { construction: "AGM" } })).toBeUndefined();
+    expect(judged([], { readings: [] })).toBeUndefined();
+  });
+});

@@ -1,0 +1,213 @@
+import { describe, expect, it } from "vitest";
+import type { Dialect } from "../../../lib/nouns/instrument.ts";
+import { formatProblem } from "../../../lib/nouns/problem.ts";
+import { resolveDialect, splitFields } from "../../../lib/read/dialect.ts";
+
+const place = { file: "data/instruments/newt.yaml", line: 7, column: 3 };
+const resolve = (head: readonly string[], declared?: Dialect) => resolveDialect(head, "utf-8", declared, "log.csv", place);
+const messages = (head: readonly string[], declared?: Dialect): string[] => resolve(head, declared).problems.map(formatProblem);
+const note = "\n  note: data/instruments/newt.yaml:7 describes this recorder\n  mend: ";
+
+describe("fields of a line", () => {
+  it.each([
+    ["a,b,c", ",", ["a", "b", "c"]],
+    ['"a,b",c', ",", ["a,b", "c"]],
+    ['"say ""b""";c', ";", ['say "b"', "c"]],
+    ["", ";", [""]],
+    [";;", ";", ["", "", ""]],
+    ['lone " mark;c', ";", ["lone  mark;c"]],
+  ])("%j by %j", (line, delimiter, fields) => expect(splitFields(line, delimiter)).toEqual(fields));
+});
+
+describe("delimiter and decimal mark", () => {
+  it.each([
+    [";", ".", ["0;12.5;4.0", "1;12.6;4.1"]],
+    [";", ",", ["0;12,5;4,0", "1;12,6;4,1"]],
+    ["\t", ",", ["0\t12,5\t4,0", "1\t12,6\t4,1"]],
+    [",", ".", ["0,12.5,4.0", "1,12.6,4.1"]],
+    [",", ",", ['"0","12,5","4,0"', '"1","12,6","4,1"']],
+    ["|", ".", ["0|12.5|4.0", "1|12.6|4.1"]],
+    [" ", ".", ["0 12.5 4.0", "1 12.6 4.1"]],
+    [";", ".", ["3.2.26 10:00;12.5;4.0", "3.2.26 10:01;12.6;4.1"]],
+  ])("are told: %j with %j", (delimiter, decimalMark, rows) => {
+    const { value } = resolve(rows, { voltage: { number: 2 }, current: { number: 3 } });
+    expect(value).toMatchObject({ delimiter, decimalMark, linesBeforeData: 0 });
+  });
+
+  it("are told by the rows, not by a preamble with more separators", () => {
+    const head = ["model;a;b;c;d;e", "made;1;2;3;4;5", "time (s),voltage (V),current (A)", "0,12.5,4.0", "1,12.6,4.1", "2,12.7,4.2"];
+    expect(resolve(head).value).toMatchObject({ delimiter: ",", linesBeforeData: 3 });
+  });
+
+  it("are taken as declared", () => {
+    const declared = { delimiter: ";", decimalMark: ",", voltage: { number: 2 }, current: { number: 3 } } as const;
+    expect(resolve(["0;12;4", "1;13;4"], declared).value).toMatchObject({ delimiter: ";", decimalMark: "," });
+    expect(messages(["0,12.5,4.0"], declared)).toEqual([
+      `log.csv:1:1: error log-dialect: expected rows of numbers, parted by semicolon, tab, comma, bar or space, found "0,12.5,4.0"${note}where nothing was recorded, take the log out of test.yaml; else say in the recorder's record how it writes: dialect: with delimiter, decimalMark and preambleLines`,
+    ]);
+  });
+});
+
+describe("columns", () => {
+  const rows = ["0;12,5;4,0;21", "1;12,6;4,1;21"];
+  it.each([
+    ["English", "time;voltage;current;temperature"],
+    ["German", "Zeit;Spannung;Strom;Temperatur"],
+    ["Polish", "Czas;Napięcie;Prąd;Temperatura"],
+    ["French", "Temps;Tension;Courant;Température"],
+    ["letters", "t;U;I;Temp"],
+    ["names with a unit behind an underscore", "time_s;v_batt;i_batt;temp_C"],
+  ])("are found by their headings: %s", (_, headings) => {
+    expect(resolve([headings, ...rows]).value).toMatchObject({
+      timeField: 0,
+      voltage: { field: 1 },
+      current: { field: 2 },
+      temperature: { field: 3 },
+    });
+  });
+
+  it.each([
+    ["square brackets", "t [min];U [mV];I [mA];Temp [°F]"],
+    ["round brackets", "time (min);voltage (mV);current (mA);temperature (°F)"],
+    ["a slash", "t/min;U/mV;I/mA;Temp/°F"],
+    ["a blank", "time min;U mV;I mA;Temp degF"],
+  ])("have their unit in the heading: %s", (_, headings) => {
+    expect(resolve([headings, ...rows]).value).toMatchObject({
+      time: { kind: "elapsed", unitS: 60 },
+      voltage: { divisor: 1000 },
+      current: { divisor: 1000 },
+      temperature: { unit: "°F" },
+    });
+  });
+
+  it("have their unit in a row of its own", () => {
+    expect(resolve(["time;voltage;current;temp", "h;mV;A;K", ...rows]).value).toMatchObject({
+      linesBeforeData: 2,
+      time: { unitS: 3600 },
+      voltage: { divisor: 1000 },
+      current: { divisor: 1 },
+      temperature: { unit: "K" },
+    });
+  });
+
+  it("have the unit that the record declares, against the heading", () => {
+    expect(resolve(["t (s);U (V);I (A);x", ...rows], { current: { name: "I (A)", unit: "mA" } }).value?.current).toEqual({
+      field: 2,
+      divisor: 1000,
+    });
+  });
+
+  it("are taken by declared name or number", () => {
+    const declared: Dialect = { time: { number: 1 }, voltage: { name: "B" }, current: { number: 3 } };
+    expect(resolve(["A;B;C;D", ...rows], declared).value).toMatchObject({ timeField: 0, voltage: { field: 1 }, current: { field: 2 } });
+  });
+
+  it("are told where a declared name is misspelt, with the nearest heading", () => {
+    expect(messages(["t;Kanal A;Kanal B;x", ...rows], { voltage: { name: "Kanal  A" }, current: { name: "Kanal B" } })).toEqual([
+      `log.csv:1:1: error log-dialect: expected a column named "Kanal  A" for voltage, found the headings "t", "Kanal A", "Kanal B", "x"${note}did you mean "Kanal A"?`,
+    ]);
+  });
+
+  it("are told where a declared name is none, or the file has no headings", () => {
+    expect(messages(["t;Kanal A;Kanal B;x", ...rows], { voltage: { name: "battery" }, current: { name: "Kanal B" } })).toEqual([
+      `log.csv:1:1: error log-dialect: expected a column named "battery" for voltage, found the headings "t", "Kanal A", "Kanal B", "x"${note}correct dialect: voltage: name: in the recorder's record`,
+    ]);
+    expect(messages(rows, { voltage: { name: "battery" }, current: { number: 3 } })).toEqual([
+      `log.csv:1:1: error log-dialect: expected a column named "battery" for voltage, found no headings${note}correct dialect: voltage: name: in the recorder's record`,
+    ]);
+  });
+
+  it("are told where a declared number is past the last", () => {
+    expect(messages(rows, { voltage: { number: 7 }, current: { number: 3 } })).toEqual([
+      `log.csv:1:1: error log-dialect: expected a column number 7 for voltage, found 4 columns${note}correct dialect: voltage: number: in the recorder's record`,
+    ]);
+  });
+
+  it("are told where the date's declared name is none", () => {
+    expect(messages(["Tag;Uhrzeit;U;I", "03.02.26;14:05;12,5;4,0"], { time: { name: "Uhrzeit", dateName: "Datum" } })).toEqual([
+      `log.csv:1:1: error log-dialect: expected a column named "Datum" for the date, found the headings "Tag", "Uhrzeit", "U", "I"${note}correct dialect: time: dateName: in the recorder's record`,
+    ]);
+  });
+
+  it("are asked for where there is no column of times", () => {
+    expect(messages(["n;U;I", "0;12,5;4,0"])).toEqual([
+      `log.csv:1:1: error log-dialect: expected a column of times, found the headings "n", "U", "I"${note}name it in the recorder's record: dialect: time: { name: … } or { number: … }`,
+    ]);
+  });
+
+  it("are not asked for where what is left unread is energy, charge, power or a count", () => {
+    const { value, problems } = resolve(["t;I;Ah;Wh;power;n", "0;4;0;0;50;1", "1;4;0;0;50;2"]);
+    expect(problems).toEqual([]);
+    expect(value?.voltage).toBeUndefined();
+  });
+
+  it("tell that no recorder is named, where none is", () => {
+    const { problems } = resolveDialect(["0;12;4"], "utf-8", undefined, "log.csv", undefined);
+    expect(problems[0]?.notes).toEqual([
+      "test.yaml names no recorder for this log: instruments: recorder: with a record in data/instruments",
+    ]);
+  });
+});
+
+describe("times", () => {
+  const timeOf = (texts: readonly string[], time?: Dialect["time"], heading = "time") =>
+    resolve([`${heading};U;I`, ...texts.map((text) => `${text};12,5;4,0`)], time === undefined ? undefined : { time });
+
+  it.each([
+    ["seconds", ["0", "10"], { kind: "elapsed", unitS: 1 }],
+    ["seconds that do not start at 0", ["500", "510"], { kind: "elapsed", unitS: 1 }],
+    ["h:mm:ss from the start", ["0:00:00", "0:00:10"], { kind: "clock" }],
+    ["h:mm:ss that starts within the first minute", ["0:00:10", "0:00:20"], { kind: "clock" }],
+    ["seconds since 1970", ["1773478800", "1773478810"], { kind: "unix", unitS: 1 }],
+    ["milliseconds since 1970", ["1773478800000", "1773478810000"], { kind: "unix", unitS: 1e-3 }],
+    ["ISO with an offset", ["2026-03-14T09:00:00+01:00", "2026-03-14T09:00:10+01:00"], { kind: "iso" }],
+    ["year first", ["2026-03-14 09:00:00", "2026-03-14 09:00:10"], { kind: "local", order: "year-month-day" }],
+    ["dots: day first", ["03.02.2026 09:00", "03.02.2026 09:01"], { kind: "local", order: "day-month-year" }],
+    ["slashes, a day above 12 first", ["13/02/2026 09:00", "13/02/2026 09:01"], { kind: "local", order: "day-month-year" }],
+    ["slashes, a day above 12 second", ["02/13/2026 09:00", "02/13/2026 09:01"], { kind: "local", order: "month-day-year" }],
+    ["slashes, told by a later row", ["02/12/2026 23:59", "02/13/2026 00:00"], { kind: "local", order: "month-day-year" }],
+  ])("are told: %s", (_, texts, time) => expect(timeOf(texts).value?.time).toEqual(time));
+
+  it.each([
+    ["elapsed, whatever it starts at", ["5:00:00", "5:00:10"], { kind: "elapsed" }, { kind: "clock" }],
+    ["elapsed milliseconds", ["0", "1000"], { kind: "elapsed", unit: "ms" }, { kind: "elapsed", unitS: 1e-3 }],
+    ["month first", ["02/03/2026 09:00", "02/03/2026 09:01"], { order: "month-day-year" }, { kind: "local", order: "month-day-year" }],
+    ["a year of two digits first", ["26-02-03 09:00"], { order: "year-month-day" }, { kind: "local", order: "year-month-day" }],
+  ] as const)("are taken as declared: %s", (_, texts, declared, time) => expect(timeOf(texts, declared).value?.time).toEqual(time));
+
+  it.each([
+    ["slashes, day and month below 13", ["02/03/2026 09:00"], "to know whether the day or the month comes first", '"02/03/2026 09:00"'],
+    ["h:mm:ss from some hour", ["14:05:00"], "to know whether h:mm:ss counts from the start or is the time of day", '"14:05:00"'],
+    ["dates alone", ["03.02.2026"], "a time of day with the date", '"03.02.2026"'],
+  ])("are asked for: %s", (_, texts, expected, found) => {
+    const { value, problems } = timeOf(texts);
+    expect(value).toBeUndefined();
+    expect(problems.map((problem) => [problem.id, problem.expected, problem.found, problem.place.line])).toEqual([
+      ["log-dialect", expected, found, 2],
+    ]);
+  });
+
+  it("are told where they are not of the kind declared", () => {
+    expect(timeOf(["12:00"], { kind: "iso" }).problems[0]).toMatchObject({ expected: "a date with the time of day", found: '"12:00"' });
+    expect(timeOf(["0", "1"], { kind: "iso" }).problems[0]).toMatchObject({ expected: 'times of the kind "iso"', found: '"0"' });
+  });
+
+  it("are not hidden by one garbled row in ten, which is told by itself later", () => {
+    const texts = Array.from({ length: 10 }, (_, i) => (i === 4 ? "03.02.2026 09:6x" : `03.02.2026 09:0${i}`));
+    expect(timeOf(texts).value?.time).toEqual({ kind: "local", order: "day-month-year" });
+  });
+});
+
+describe("lines before the data", () => {
+  it("count in a garbled first row as data, so that it is told and not taken for headings", () => {
+    expect(resolve(["t;U;I", "0;12,5;4,O", "1;12,6;4,1", "2;12,6;4,1"]).value).toMatchObject({
+      linesBeforeData: 1,
+      headings: ["t", "U", "I"],
+    });
+  });
+
+  it("do not swallow rows behind a declared preamble", () => {
+    const head = ["a;1;2", "b;3;4", "t;U;I", "0;12,5;4,0"];
+    expect(resolve(head, { preambleLines: 2, headings: true }).value).toMatchObject({ linesBeforeData: 3, headings: ["t", "U", "I"] });
+  });
+});
