@@ -367,22 +367,6 @@ export function resolveDialect(
       ? undefined
       : { field: temperatureField, unit: unitOf("temperature", temperatureField, "°C") as (typeof quantityUnits.temperature)[number] };
 
-  const writtenTimes = rows.flatMap((fields) => {
-    const time = fields[timeField]?.trim();
-    const date = dateField === undefined ? undefined : fields[dateField]?.trim();
-    return time === undefined || time === "" ? [] : [date === undefined ? time : `${date} ${time}`];
-  });
-  const readableTimes = writtenTimes.filter((text) => looksLikeTime(text) || !Number.isNaN(parseNumber(text, decimalMark)));
-  const timeTexts = readableTimes.length > 0 ? readableTimes : writtenTimes;
-  const time = resolveTime(timeTexts, declared?.time, decimalMark, headings?.[timeField]?.unit);
-  if ("ask" in time) {
-    ask(`"${timeTexts[0] ?? ""}"`, time.ask, time.mend, firstDataLine + 1);
-    return { value: undefined, problems };
-  }
-  const timeNames = [dateField, timeField].flatMap((field) =>
-    field === undefined ? [] : [headings?.[field]?.text ?? `number ${field + 1}`],
-  );
-  note("time column", `${timeNames.join(" and ")}, ${describeTime(time)}`, declared?.time?.kind !== undefined);
   for (const [role, field] of [
     ["voltage", voltageField],
     ["current", currentField],
@@ -404,6 +388,22 @@ export function resolveDialect(
         notes: recordNotes,
       });
   }
+  const writtenTimes = rows.flatMap((fields) => {
+    const time = fields[timeField]?.trim();
+    const date = dateField === undefined ? undefined : fields[dateField]?.trim();
+    return time === undefined || time === "" ? [] : [date === undefined ? time : `${date} ${time}`];
+  });
+  const readableTimes = writtenTimes.filter((text) => looksLikeTime(text) || !Number.isNaN(parseNumber(text, decimalMark)));
+  const timeTexts = readableTimes.length > 0 ? readableTimes : writtenTimes;
+  const time = resolveTime(timeTexts, declared?.time, decimalMark, headings?.[timeField]?.unit);
+  if ("ask" in time) {
+    ask(`"${timeTexts[0] ?? ""}"`, time.ask, time.mend, firstDataLine + 1);
+    return { value: undefined, problems };
+  }
+  const timeNames = [dateField, timeField].flatMap((field) =>
+    field === undefined ? [] : [headings?.[field]?.text ?? `number ${field + 1}`],
+  );
+  note("time column", `${timeNames.join(" and ")}, ${describeTime(time)}`, declared?.time?.kind !== undefined);
   if (declared?.chargingSign !== undefined) note("sign of charging current", declared.chargingSign, true);
 
   return {

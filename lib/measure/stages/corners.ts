@@ -12,6 +12,8 @@ const mostFollowed = 20_000;
 /** The hinge is looked for through so many means of the values, with at least so many behind it. */
 const mostHingePoints = 300;
 const fewestBehind = 4;
+/** A voltage lower than the one before by more than this share has fallen back. */
+const fallenBackShareV = 0.002;
 /** A corner is rounded where the current has fallen by this share before the voltage comes within reach. */
 const roundedShareA = 0.05;
 
@@ -29,6 +31,8 @@ export function placeVoltageStarts(segments: readonly Segment[], raw: Series): S
     const before = placed[i - 1] as Segment;
     const held = placed[i] as Segment;
     if ((held.regime !== "U" && held.regime !== "steady") || before.regime !== "I") continue;
+    // Where the voltage falls back the current was lowered; that is no limit reached.
+    if (held.ends.meanV < before.ends.endV * (1 - fallenBackShareV)) continue;
     const near = firstNear(series, before.from + 2, held.from, held.ends.meanV * (1 - reachShareV));
     const start = cornerAfter(series, before.from, near, held.to);
     if (start === undefined || start <= before.from + 2 || start >= held.to - 2) continue;

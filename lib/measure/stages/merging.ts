@@ -8,6 +8,8 @@ const idleJumpShareV = 0.03;
 /** Two stretches at held currents (voltages) within this share of each other are one stage. */
 export const sameCurrentShare = 0.06;
 export const sameVoltageShare = 0.006;
+/** A current that falls to less than one over this from one value to the next has been lowered. */
+const jumpShareA = 1.15;
 /** Less than this, between two stages, is the change itself. */
 const splinterS = 30;
 const splinterIntervals = 3.5;
@@ -67,9 +69,12 @@ function settleSteady(segments: readonly Segment[]): Segment[] {
       return;
     }
     const neighbours = [settled.at(-1), segments[index + 1]].filter((other) => other !== undefined);
-    const holdsVoltage = neighbours.some(
-      ({ regime, ends }) => regime === "U" && touches(ends.startV, ends.endV, segment.ends.meanV, sameVoltageShare),
-    );
+    // Where the current jumps, the battery is not what sets it, however still the voltage stands.
+    const before = settled.at(-1);
+    const hasJumped = before?.regime === "U" && before.ends.endA > jumpShareA * segment.ends.startA;
+    const holdsVoltage =
+      !hasJumped &&
+      neighbours.some(({ regime, ends }) => regime === "U" && touches(ends.startV, ends.endV, segment.ends.meanV, sameVoltageShare));
     const holdsCurrent = neighbours.some(
       ({ regime, ends }) => regime === "I" && touches(ends.startA, ends.endA, segment.ends.meanA, sameCurrentShare),
     );

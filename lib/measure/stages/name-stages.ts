@@ -168,6 +168,15 @@ function nameHeldVoltage(scene: Scene): Naming {
       return { kind: "soft-start", sure: "likely", because: "a low current before the full one" };
     return { kind: "constant-current", sure: "likely", because: "nothing moves, below the limit that is reached later" };
   }
+  const last = before.at(-1);
+  if (
+    segment.regime === "steady" &&
+    last?.regime === "U" &&
+    next?.regime === "U" &&
+    last.ends.endA > ends.meanA &&
+    next.ends.startA > ends.meanA
+  )
+    return { kind: "throttled", sure: "likely", because: "a still current, lower than the battery took before and after" };
   const isLower = isBelow(ends.meanV, story.reachedV);
   const falls = ends.endA < 0.95 * ends.startA;
   // Where nothing moves it cannot be told what is held, unless a higher voltage was reached before.

@@ -5,6 +5,8 @@ import type { Series } from "./series.ts";
 /** Common practice (and the proposal in docs/method.md): more than two changes between high and low in ten minutes are pulses. */
 const windowS = 600;
 const changesInWindow = 6;
+/** A recorder that looks in step with the pulses loses sight of them; sightings no further apart than this are one train. */
+const bridgedS = 1200;
 /** A change goes from below a quarter to above three quarters of the pulse's height, or back, so that noise makes none. */
 const lowShare = 0.25;
 const highShare = 0.75;
@@ -30,7 +32,7 @@ export function findPulses(trace: Trace, topA: number, noiseA: number): [number,
     if ((elapsedS[last] as number) - (elapsedS[first] as number) > windowS) continue;
     const previous = ranges.at(-1);
     // A train that the recorder loses sight of for a moment is one train.
-    const isSame = previous !== undefined && (elapsedS[first] as number) - (elapsedS[previous[1] - 1] as number) <= windowS;
+    const isSame = previous !== undefined && (elapsedS[first] as number) - (elapsedS[previous[1] - 1] as number) <= bridgedS;
     if (previous !== undefined && isSame) previous[1] = last + 1;
     else ranges.push([first, last + 1]);
   }
