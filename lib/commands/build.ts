@@ -1,6 +1,6 @@
 import { publish } from "../publish/publish.ts";
 import { run } from "../run.ts";
-import { countProblems, printProblems, showProgress, tell } from "./terminal.ts";
+import { count, countProblems, printProblems, showProgress, tell } from "./terminal.ts";
 
 /**
  * Builds a site.
@@ -32,7 +32,9 @@ export async function build({ workspace, out }: { workspace: string; out: string
   }
   rendering.stop();
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
-  tell(`${outcome.testsRead} tests read, ${outcome.rows} rows, ${countProblems(outcome.problems)}, ${pages} pages, ${seconds} s`);
+  tell(
+    `${count(outcome.testsRead, "test")} read, ${count(outcome.rows, "row")}, ${countProblems(outcome.problems)}, ${count(pages, "page")}, ${seconds} s`,
+  );
   for (const { what, why } of outcome.results.index.notPublished) tell(`Not published: ${what}, since ${why}.`);
   return hasErrors ? 1 : 0;
 }

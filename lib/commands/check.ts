@@ -1,5 +1,5 @@
 import { run } from "../run.ts";
-import { countProblems, printProblems, showProgress, tell } from "./terminal.ts";
+import { count, countProblems, printProblems, showProgress, tell } from "./terminal.ts";
 
 /** Checks a workspace and prints its problems; nothing is written. @returns 1 where there are errors, else 0 */
 export async function check({ workspace }: { workspace: string }): Promise<number> {
@@ -9,7 +9,7 @@ export async function check({ workspace }: { workspace: string }): Promise<numbe
   progress.stop();
   printProblems(outcome.problems);
   tell(
-    `${outcome.testsRead} tests read, ${outcome.rows} rows, ${countProblems(outcome.problems)}, ${((performance.now() - started) / 1000).toFixed(1)} s`,
+    `${count(outcome.testsRead, "test")} read, ${count(outcome.rows, "row")}, ${countProblems(outcome.problems)}, ${((performance.now() - started) / 1000).toFixed(1)} s`,
   );
   return outcome.problems.some((problem) => problem.level === "error") ? 1 : 0;
 }

@@ -60,10 +60,13 @@ function picture(character: string): string {
   return code < 32 ? String.fromCharCode(0x2400 + code) : "\u2426";
 }
 
-/** "one error and 3 doubts". */
+/** "1 error, 3 doubts". */
 export function countProblems(problems: readonly Problem[]): string {
   const errors = problems.filter((problem) => problem.level === "error").length;
-  const doubts = problems.length - errors;
-  const count = (number: number, word: string): string => (number === 1 ? `1 ${word}` : `${number} ${word}s`);
-  return `${count(errors, "error")}, ${count(doubts, "doubt")}`;
+  return `${count(errors, "error")}, ${count(problems.length - errors, "doubt")}`;
+}
+
+/** "1 row", "2 rows"; for words whose plural ends in s. */
+export function count(number: number, word: string): string {
+  return number === 1 ? `1 ${word}` : `${number} ${word}s`;
 }

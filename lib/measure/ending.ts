@@ -22,6 +22,10 @@ export type EndingFacts = {
 const finishedShare = 0.2;
 /** … or below C/50, about the end current of a starter battery at its limit (common practice). */
 const finishedShareOfC = 0.02;
+/** A charger that has reached its limit and gives nothing for longer than this has not only paused. Our definition: an hour. */
+const longPauseS = 3600;
+/** A voltage below this share of the one when the current stopped has clearly fallen. */
+const clearFallShare = 0.95;
 /** Below this voltage a cell is not being held: floats are 13.2 V of 12 V and above (makers' figures; gel may be 13.1, doubtful). */
 const notHeldVPerCell = 2.2;
 
@@ -111,13 +115,19 @@ function endingWithoutCurrent(tail: Tail, before: Stage): Ending {
     const settled = [...why, `${later}, so the charger had only paused`, ...(rule === undefined ? [] : [rule])];
     return { by: "recorder", words: "the recorder, in a pause of the charger", why: settled, wouldSettle: null };
   }
-  const isReleased = endV / recording.cells < notHeldVPerCell;
-  if (hadFinished(recording, before) && isReleased && last.endS - last.startS >= Math.max(120, 3 * recording.trace.intervalS)) {
+  // A charger that held no voltage before will hold none afterwards; any clear fall then shows the battery let go.
+  const heldNone = before.kind === "drooping" || before.kind === "finishing-current";
+  const isReleased = endV / recording.cells < notHeldVPerCell || (heldNone && endV < clearFallShare * startV);
+  const restS = last.endS - last.startS;
+  if (hadFinished(recording, before) && isReleased && restS >= Math.max(120, 3 * recording.trace.intervalS)) {
     why.push(
       before.kind === "drooping" ? "before that it was near the end of a falling current" : "before that it was at the end of its charge",
     );
     return known("charger", why);
   }
+  const hadLimit = before.kind === "constant-voltage" || before.kind === "float";
+  if (hadLimit && isReleased && restS >= longPauseS)
+    return known("charger", [...why, `it had reached its limit, and nothing flowed for the ${(restS / 3600).toFixed(1)} h still recorded`]);
   if (!hadFinished(recording, before))
     why.push(`it fell out of ${labelOf(before)} with ${beforeA.toFixed(2)} A flowing, where no charger ends by design`);
   else why.push(`at ${endV.toFixed(2)} V the charger may still wait to hold a lower voltage: too little of the rest was recorded`);

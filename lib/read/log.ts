@@ -217,7 +217,7 @@ class RowReader {
   #blank = 0;
   #excluded = 0;
   #empty = 0;
-  #sampleRead: string | undefined;
+  #sampleRow: { fields: readonly string[]; line: number; voltageV: number; currentA: number } | undefined;
   #chargeSign = 0;
 
   constructor(request: LogRequest, dialect: ResolvedDialect) {
@@ -256,8 +256,13 @@ class RowReader {
     this.#temperaturesC.push(temperatureC);
     this.#lines.push(line);
     if (!Number.isNaN(currentA)) this.#chargeSign += currentA;
-    if (this.#sampleRead === undefined && !Number.isNaN(voltageV) && !Number.isNaN(currentA))
-      this.#sampleRead = this.#readBack(fields, line, voltageV, currentA);
+    if (this.#sampleRow === undefined && this.#isWhole(voltageV, currentA)) this.#sampleRow = { fields, line, voltageV, currentA };
+  }
+
+  /** Whether a row has a value for each column that this recorder logs. */
+  #isWhole(voltageV: number, currentA: number): boolean {
+    const { voltage, current } = this.#dialect;
+    return (voltage === undefined || !Number.isNaN(voltageV)) && (current === undefined || !Number.isNaN(currentA));
   }
 
   /** Seconds on the file's own scale: from its start, since 1970 UTC, or wall-clock time as if it were UTC. */
@@ -298,11 +303,14 @@ class RowReader {
     if (this.#bad.length < problemsTold) this.#bad.push(bad);
   }
 
-  #readBack(fields: readonly string[], line: number, voltageV: number, currentA: number): string {
+  /** The sample row in words, its current with the sign that this project gives it: into the battery is positive. */
+  #readBack(sign: 1 | -1): string | undefined {
+    if (this.#sampleRow === undefined) return undefined;
+    const { fields, line, voltageV, currentA } = this.#sampleRow;
     const { voltage, current } = this.#dialect;
     const parts = [
       voltage === undefined ? undefined : `"${(fields[voltage.field] ?? "").trim()}" as ${voltageV} V`,
-      current === undefined ? undefined : `"${(fields[current.field] ?? "").trim()}" as ${currentA} A`,
+      current === undefined ? undefined : `"${(fields[current.field] ?? "").trim()}" as ${sign * currentA} A`,
     ];
     return `line ${line}: ${parts.filter((part) => part !== undefined).join(", ")}`;
   }
@@ -383,7 +391,7 @@ class RowReader {
         empty: this.#empty,
       },
       readAs,
-      sampleRead: this.#sampleRead,
+      sampleRead: this.#readBack(sign),
     };
   }
 }

@@ -128,7 +128,7 @@ function problemsOfIssue(
   at: (offset: number) => Place,
 ): Problem[] {
   const fieldPath = issue.path.filter((step): step is string | number => typeof step !== "symbol");
-  const field = fieldPath.join(".") || "the record";
+  const field = nameOf(fieldPath);
   if (issue.code === "unrecognized_keys") {
     const known = knownKeys(schema, fieldPath);
     return issue.keys.map((key) => {
@@ -151,7 +151,7 @@ function problemsOfIssue(
         level: "error",
         place: placeOf(fieldPath),
         found: `no ${field}`,
-        expected: `${field}: ${expectation(issue)}`,
+        expected: `${field}: ${expectationOf(issue, schema, fieldPath)}`,
         mend: `add the line "${fieldPath.at(-1) ?? ""}:" with its value`,
       },
     ];
@@ -161,10 +161,25 @@ function problemsOfIssue(
       level: "error",
       place: placeOf(fieldPath),
       found: `${field}: ${quoteValue(value)}`,
-      expected: expectation(issue),
-      mend: mendFor(issue, value),
+      expected: expectationOf(issue, schema, fieldPath),
+      mend: mendFor(issue, value, fieldPath),
     },
   ];
+}
+
+/** A field's name as a person says it: fields parted by points, entries of a list counted from 1. */
+function nameOf(fieldPath: readonly (string | number)[]): string {
+  return (
+    fieldPath.map((step, index) => (typeof step === "number" ? `[${step + 1}]` : `${index === 0 ? "" : "."}${step}`)).join("") ||
+    "the record"
+  );
+}
+
+/** What was expected; where that is an object, its fields are named. */
+function expectationOf(issue: Issue, schema: z.ZodType, fieldPath: readonly (string | number)[]): string {
+  const isObject = issue.code === "invalid_type" && issue.expected === "object";
+  const known = isObject ? knownKeys(schema, fieldPath) : [];
+  return known.length > 0 ? `fields of its own: ${known.join(", ")}` : expectation(issue);
 }
 
 function expectation(issue: Issue): string {
@@ -192,7 +207,7 @@ const kindWords: Readonly<Record<string, string>> = {
   string: "a text",
   boolean: "true or false",
   array: "a list, each entry on a line that begins with a dash",
-  object: "fields of its own, each on a line below it",
+  object: "fields of its own",
 };
 
 function unionExpectation(issue: Extract<Issue, { code: "invalid_union" }>): string {
@@ -200,9 +215,14 @@ function unionExpectation(issue: Extract<Issue, { code: "invalid_union" }>): str
   return [...new Set(options)].join(", or ") || issue.message;
 }
 
-function mendFor(issue: Issue, value: unknown): string {
+function mendFor(issue: Issue, value: unknown, fieldPath: readonly (string | number)[]): string {
+  if (issue.code === "invalid_type" && issue.expected === "object")
+    return `write each on a line of its own below ${fieldPath.at(-1) ?? "the head"}, two spaces further in`;
   if (typeof value === "string" && /^\s*-?\d+,\d+\s*$/.test(value))
     return `write it with a decimal point: ${value.trim().replace(",", ".")}`;
+  const number = typeof value === "string" ? /^\s*(-?\d+(?:[.,]\d+)?)\s*\p{L}/u.exec(value)?.[1] : undefined;
+  if (issue.code === "invalid_type" && issue.expected === "number" && number !== undefined)
+    return `write the number alone: ${number.replace(",", ".")}`;
   if (issue.code === "invalid_value" && typeof value === "string") {
     const near = nearest(value, issue.values.map(String));
     if (near !== undefined) return `did you mean "${near}"?`;

@@ -8,6 +8,8 @@ const idleJumpShareV = 0.03;
 /** Two stretches at held currents (voltages) within this share of each other are one stage. */
 export const sameCurrentShare = 0.06;
 export const sameVoltageShare = 0.006;
+/** A voltage that climbs by more than this share over a stretch creeps. */
+const creepShareV = 0.004;
 /** A current that falls to less than one over this from one value to the next has been lowered. */
 const jumpShareA = 1.15;
 /** Less than this, between two stages, is the change itself. */
@@ -85,9 +87,16 @@ function settleSteady(segments: readonly Segment[]): Segment[] {
 
 /** A voltage that crept up piece by piece may not have been held after all, now that the pieces are one. */
 function reconsider(segments: readonly Segment[]): Segment[] {
-  return segments.map((segment) =>
-    segment.regime === "U" && regimeOf(segment.ends, quietScales) === "W" ? { ...segment, regime: "W" } : segment,
-  );
+  return segments.map((segment, index) => {
+    if (segment.regime !== "U") return segment;
+    const before = segments[index - 1];
+    // An unregulated charger nears its end with both nearly still: what still creeps up where a falling current left off is no limit.
+    const creeps =
+      before?.regime === "W" &&
+      near(before.ends.endV, segment.ends.startV, sameVoltageShare) &&
+      segment.ends.endV > segment.ends.startV * (1 + creepShareV);
+    return creeps || regimeOf(segment.ends, quietScales) === "W" ? { ...segment, regime: "W" } : segment;
+  });
 }
 
 /** Scales for stretches long enough that noise does not matter. */

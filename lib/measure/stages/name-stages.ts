@@ -61,7 +61,13 @@ type Story = {
   heldA: number;
 };
 
-type Naming = { readonly kind: StageKind; readonly sure: FoundStage["confidence"]; readonly because: string };
+type Naming = {
+  readonly kind: StageKind;
+  readonly sure: FoundStage["confidence"];
+  readonly because: string;
+  /** The stage that follows has begun: the charger had changed over, and only waits for the battery to come down. */
+  readonly leadsIn?: boolean;
+};
 
 /**
  * Names the segments of a series.
@@ -71,15 +77,17 @@ type Naming = { readonly kind: StageKind; readonly sure: FoundStage["confidence"
 export function nameStages(segments: readonly Segment[], series: Series, battery: BatteryScale): FoundStage[] {
   const cells = likelyCells(series);
   const story: Story = { reachedV: 0, heldV: 0, isFinished: false, heldA: 0 };
-  const named = segments.map((segment, index): FoundStage => {
+  const named = segments.map((segment, index): Named => {
     const scene: Scene = { segment, before: segments.slice(0, index), later: segments.slice(index + 1), series, battery, cells, story };
-    const { kind, sure, because } = nameOne(scene);
+    const { kind, sure, because, leadsIn = false } = nameOne(scene);
     const told = segment.regime === "pulses" ? describePulses(series, segment.from, segment.to) : describeChange(segment, series);
     const remark = segment.remark === undefined ? "" : `; ${segment.remark}`;
-    return { kind, from: segment.from, to: segment.to, confidence: sure, why: `${because}: ${told}${remark}` };
+    return { kind, from: segment.from, to: segment.to, confidence: sure, why: `${because}: ${told}${remark}`, leadsIn };
   });
   return joinNeighbours(named);
 }
+
+type Named = FoundStage & { readonly leadsIn: boolean };
 
 /** One segment in its surroundings. */
 type Scene = {
@@ -123,7 +131,7 @@ function nameHeldCurrent(scene: Scene): Naming {
   const { ends } = segment;
   const sure = confidenceOf(scene);
   if (story.heldV > 0 && ends.endV < ends.startV && fallsToHold(scene))
-    return { kind: "float", sure: "likely", because: "the voltage comes down to the one that is held next" };
+    return { kind: kindOfNextHold(scene), sure: "likely", because: "the voltage comes down to the one that is held next", leadsIn: true };
   const highestA = Math.max(story.heldA, ...later.filter((other) => other.regime === "I").map((other) => other.ends.meanA));
   const nextHeld = later.find((other) => other.regime === "I");
   story.isFinished = false;
@@ -182,8 +190,7 @@ function nameHeldVoltage(scene: Scene): Naming {
   // Where nothing moves it cannot be told what is held, unless a higher voltage was reached before.
   const sure = falls && segment.regime !== "steady" ? confidenceOf(scene) : isLower ? "likely" : "doubtful";
   const because = `the voltage is held below the ${story.reachedV.toFixed(2)} V reached before`;
-  const lowerFollows = later.some((other) => isBelow(other.ends.endV, ends.meanV) && other.ends.endV / cells > longRestVPerCell);
-  const isFloat = isLower && !lowerFollows && (ends.meanV / cells < absorptionVPerCell || ends.endA < battery.finishedA);
+  const isFloat = isLower && isLastHold(segment, later, battery, cells);
   story.reachedV = Math.max(story.reachedV, ends.meanV);
   story.heldV = Math.max(story.heldV, ends.meanV);
   story.isFinished = ends.endA < battery.finishedA;
@@ -197,7 +204,12 @@ function nameIdle(scene: Scene): Naming {
   const { ends } = segment;
   const isHeld = staysUp(scene) || (near(ends.startV, ends.endV, flatShare) && near(ends.meanV, story.reachedV, sameVoltageShare));
   if (fallsToHold(scene))
-    return { kind: "float", sure: "likely", because: "no current until the battery has come down to the lower voltage" };
+    return {
+      kind: kindOfNextHold(scene),
+      sure: "likely",
+      because: "no current until the battery has come down to the lower voltage",
+      leadsIn: true,
+    };
   if (isHeld)
     return {
       kind: isBelow(ends.endV, story.reachedV) ? "float" : "constant-voltage",
@@ -214,7 +226,12 @@ function nameLettingGo(scene: Scene): Naming {
   const { segment, later, story, cells } = scene;
   const endsHigh = isBelow(segment.ends.endV, story.reachedV) && segment.ends.endV / cells > highestRestVPerCell;
   if (fallsToHold(scene) || (later.length === 0 && endsHigh))
-    return { kind: "float", sure: "likely", because: "the voltage comes down from the limit and a little current returns" };
+    return {
+      kind: later.length === 0 ? "float" : kindOfNextHold(scene),
+      sure: "likely",
+      because: "the voltage comes down from the limit and a little current returns",
+      leadsIn: true,
+    };
   return {
     kind: "unexplained",
     sure: "doubtful",
@@ -234,6 +251,17 @@ function staysUp({ segment, series, cells }: Scene): boolean {
   const lowestV = Math.min(laterEnds.startV, laterEnds.endV, laterEnds.meanV);
   if (durationS(segment, series) >= longRestS) return lowestV / cells > longRestVPerCell;
   return near(laterEnds.startV, laterEnds.endV, flatShare) && lowestV / cells > highestRestVPerCell;
+}
+
+/** Whether a lower held voltage is the one held for good: no lower one follows, and little of the charge is left. */
+function isLastHold({ ends }: Segment, later: readonly Segment[], battery: BatteryScale, cells: number): boolean {
+  const lowerFollows = later.some((other) => isBelow(other.ends.endV, ends.meanV) && other.ends.endV / cells > longRestVPerCell);
+  return !lowerFollows && (ends.meanV / cells < absorptionVPerCell || ends.endA < battery.finishedA);
+}
+
+function kindOfNextHold({ later, battery, cells }: Scene): StageKind {
+  const next = later[0];
+  return next === undefined || isLastHold(next, later.slice(1), battery, cells) ? "float" : "constant-voltage";
 }
 
 function isBelow(voltageV: number, reachedV: number): boolean {
@@ -284,14 +312,15 @@ function confidenceOf({ segment, series }: Scene): FoundStage["confidence"] {
 /** Stretches that are one thing to a person, though something small parted them. */
 const joined: ReadonlySet<StageKind> = new Set(["float", "rest", "interrupted", "soft-start", "pulses"]);
 
-function joinNeighbours(stages: readonly FoundStage[]): FoundStage[] {
-  const result: FoundStage[] = [];
+function joinNeighbours(stages: readonly Named[]): FoundStage[] {
+  const result: Named[] = [];
   for (const stage of stages) {
     const last = result.at(-1);
-    if (last !== undefined && last.kind === stage.kind && joined.has(stage.kind)) result[result.length - 1] = { ...last, to: stage.to };
+    const isOne = last?.kind === stage.kind && (joined.has(stage.kind) || last.leadsIn);
+    if (last !== undefined && isOne) result[result.length - 1] = { ...last, to: stage.to, leadsIn: stage.leadsIn };
     else result.push(stage);
   }
-  return result;
+  return result.map(({ leadsIn: _, ...stage }) => stage);
 }
 
 function describeChange(segment: Segment, series: Series): string {

@@ -91,6 +91,7 @@ export const mistakes: Readonly<Record<string, Mistake>> = {
   "reading-voltage": plain(replaced(files.readings, "12,11", "2,11")),
   "reading-time": plain(replaced(files.readings, "2026-02-03 13:30", "2025-02-03 13:30")),
   "reading-instrument": plain(replaced(files.test, "  hydrometer: float-glass\n", "")),
+  "recorder-missing": plain(replaced(files.test, "  recorder: newt\n", "")),
   "accuracy-missing": plain(replaced(files.recorder, "  current: { percentOfReading: 1, resolution: 0.001 }\n", "")),
   "target-missing": plain(replaced(files.test, "target:\n  densityAt25C: 1.265\n", "")),
 };

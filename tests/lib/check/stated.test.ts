@@ -23,9 +23,19 @@ describe("what is stated", () => {
     expect(await messagesOf(written(files.readings, "at;rest_V\n2026-02-03 13:30;12,11\n", untargeted))).toEqual([]);
   });
 
-  it("asks no accuracy where no recorder is named", async () => {
+  it("doubts a recording of no named recorder, and asks for none where nothing was recorded", async () => {
+    expect(await messagesOf(replaced(files.test, "  recorder: newt\n", ""))).toEqual([
+      'data/tests/mole-on-quarry/test.yaml:13:18: doubt recorder-missing: expected the line "recorder:" under instruments, or with the recording, found the recording "logs/pomiar.csv" of no named recorder\n  mend: name the recorder, so that its values carry an accuracy and its way of writing can be told',
+    ]);
     const { [files.log]: _, ...rest } = smallWorkspace;
     const unrecorded = replaced(files.test, "    recordings: [logs/pomiar.csv]\n", "", rest);
     expect(await messagesOf(replaced(files.test, "  recorder: newt\n", "", unrecorded))).toEqual([]);
+  });
+
+  it("doubts the recorder of a single recording like the test's own", async () => {
+    const eel = written("data/instruments/eel.yaml", "name: Eel (invented)\nkind: recorder\nmeasures: { voltage: { plusMinus: 0.1 } }\n");
+    expect(await messagesOf(replaced(files.test, "[logs/pomiar.csv]", "[{ file: logs/pomiar.csv, recorder: eel }]", eel))).toEqual([
+      "data/instruments/eel.yaml:3:11: doubt accuracy-missing: expected measures: current: with percentOfReading, digits and resolution, or plusMinus, found no accuracy for current\n  mend: copy it from the data sheet; without it no claim can be judged",
+    ]);
   });
 });

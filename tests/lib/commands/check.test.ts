@@ -31,7 +31,7 @@ describe("the command check", () => {
   it("is content with a workspace in order, and writes nothing into it", async () => {
     expect(await checked(smallWorkspace)).toBe(0);
     expect(written.out).toBe("");
-    expect(written.err).toMatch(/^checking tests: 1 of 1\n1 tests read, 71 rows, 0 errors, 0 doubts, \d+\.\d s\n$/);
+    expect(written.err).toMatch(/^checking tests: 1 of 1\n1 test read, 71 rows, 0 errors, 0 doubts, \d+\.\d s\n$/);
   });
 
   it("is content with doubts", async () => {

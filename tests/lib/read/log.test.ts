@@ -81,7 +81,7 @@ describe("long logs", () => {
 describe("what is told of a log", () => {
   it("reads one row back in words, so that a person can see that the numbers mean what they should", async () => {
     const { value } = await readText("Zeit [s];U [V];I [mA]\n0;;-5\n10;12,15;-4005\n", { chargingSign: "negative" });
-    expect(value?.sampleRead).toBe('line 3: "12,15" as 12.15 V, "-4005" as -4.005 A');
+    expect(value?.sampleRead).toBe('line 3: "12,15" as 12.15 V, "-4005" as 4.005 A');
   });
 
   it("says of each choice whether the record made it or the file", async () => {
@@ -102,6 +102,7 @@ describe("what is told of a log", () => {
   it("says which of voltage and current the recorder logs at all", async () => {
     const { value } = await readText("time (s),current (A)\n0,4\n10,3\n");
     expect(value?.samples).toMatchObject({ hasVoltage: false, hasCurrent: true });
+    expect(value?.sampleRead).toBe('line 2: "4" as 4 A');
     expect([...(value?.samples.voltagesV ?? [])]).toEqual([Number.NaN, Number.NaN]);
   });
 

@@ -114,7 +114,7 @@ describe("records with wrong fields", () => {
     [
       "a unit behind the number",
       lines({ 5: "capacityAh: 44 Ah" }),
-      'b.yaml:5:13: error record-field: expected a number with a decimal point, found capacityAh: "44 Ah"\n  mend: change the value to what is expected',
+      'b.yaml:5:13: error record-field: expected a number with a decimal point, found capacityAh: "44 Ah"\n  mend: write the number alone: 44',
     ],
     [
       "a fraction where a whole number is needed",
@@ -164,7 +164,7 @@ describe("records with wrong fields", () => {
     [
       "a text where fields are needed",
       lines({ 6: "crankingRating: 400 A" }),
-      'b.yaml:6:17: error record-field: expected fields of its own, each on a line below it, found crankingRating: "400 A"\n  mend: change the value to what is expected',
+      'b.yaml:6:17: error record-field: expected fields of its own: currentA, standard, found crankingRating: "400 A"\n  mend: write each on a line of its own below crankingRating, two spaces further in',
     ],
   ])("tell %s", (_, text, message) => expect(ofBattery(text)).toEqual([message]));
 
@@ -189,7 +189,7 @@ describe("records with wrong fields", () => {
     [
       "a log outside logs/",
       testRecord("      - ../a.csv"),
-      't.yaml:8:9: error record-field: expected a file in this test\'s logs folder, such as logs/day-1.csv, found connections.0.recordings.0: "../a.csv"\n  mend: change the value to what is expected',
+      't.yaml:8:9: error record-field: expected a file in this test\'s logs folder, such as logs/day-1.csv, found connections[1].recordings[1]: "../a.csv"\n  mend: change the value to what is expected',
     ],
     [
       "a zone that is none",
@@ -199,7 +199,7 @@ describe("records with wrong fields", () => {
     [
       "a time without its offset",
       testRecord("      - logs/a.csv\n    on: 2026-02-03 14:00"),
-      't.yaml:9:9: error record-field: expected a date and time with its offset, such as 2026-03-14T09:30:00+01:00, found connections.0.on: "2026-02-03 14:00"\n  mend: change the value to what is expected',
+      't.yaml:9:9: error record-field: expected a date and time with its offset, such as 2026-03-14T09:30:00+01:00, found connections[1].on: "2026-02-03 14:00"\n  mend: change the value to what is expected',
     ],
   ])("tell %s", (_, text, message) => expect(ofTest(text)).toEqual([message]));
 
