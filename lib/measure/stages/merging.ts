@@ -8,6 +8,8 @@ const idleJumpShareV = 0.03;
 /** Two stretches at held currents (voltages) within this share of each other are one stage. */
 export const sameCurrentShare = 0.06;
 export const sameVoltageShare = 0.006;
+/** What is unsettled before a limit is shorter than this share of the charge before it. */
+const unsettledShare = 0.25;
 /** A voltage that climbs by more than this share over a stretch creeps. */
 const creepShareV = 0.004;
 /** A current that falls to less than one over this from one value to the next has been lowered. */
@@ -22,7 +24,7 @@ const kneeShare = 0.5;
 export function mergeSegments(segments: readonly Segment[], series: Series): Segment[] {
   const whole = mergeAlike(absorbSplinters(mergeAlike(segments, series), series), series);
   const settled = mergeAlike(reconsider(mergeAlike(settleSteady(whole), series)), series);
-  return mergeAlike(joinRuns(settled, series), series);
+  return mergeAlike(joinRuns(dissolveCorners(settled, series), series), series);
 }
 
 /** Whether two values lie within a share of the larger of them. */
@@ -104,6 +106,36 @@ const quietScales: Scales = { noiseV: 0, noiseA: 0, idleA: 0, topA: 0 };
 
 function touches(start: number, end: number, value: number, share: number): boolean {
   return near(start, value, share) || near(end, value, share);
+}
+
+/**
+ * Gives what is unsettled just before a limit to the stretch before it: a load that comes and goes while the limit is neared makes
+ * current and voltage swing, and the search sees pieces of every kind there. Where the limit was reached is looked for afterwards.
+ *
+ * Only what is short against the charge so far, and lies before a voltage held higher than it, is such a corner.
+ */
+function dissolveCorners(segments: readonly Segment[], series: Series): Segment[] {
+  const dissolved: Segment[] = [];
+  for (const segment of segments) {
+    dissolved.push(segment);
+    if (segment.regime !== "U") continue;
+    const held = dissolved.findLastIndex((other) => other.regime === "I");
+    const tail = dissolved.slice(held + 1, -1);
+    const before = dissolved[held];
+    if (before === undefined || tail.length === 0 || !tail.every((other) => isUnsettled(other, segment))) continue;
+    const run = dissolved.slice(0, held + 1);
+    const start = run.findLastIndex((other) => other.regime !== "I" && other.regime !== "W") + 1;
+    const length = (part: readonly Segment[]): number => part.reduce((sum, other) => sum + durationS(other, series), 0);
+    if (length(tail) > unsettledShare * length(run.slice(start)) || segment.ends.meanV < before.ends.endV) continue;
+    const to = (tail.at(-1) as Segment).to;
+    dissolved.splice(held, tail.length + 2, { ...before, to, remark: "unsettled as it neared the voltage limit" }, segment);
+  }
+  return dissolved;
+}
+
+function isUnsettled(segment: Segment, limit: Segment): boolean {
+  if (segment.regime === "U" || segment.regime === "steady") return segment.ends.meanV < limit.ends.meanV * (1 - sameVoltageShare);
+  return segment.regime === "W" || segment.regime === "pulses" || segment.regime === "unexplained";
 }
 
 /**

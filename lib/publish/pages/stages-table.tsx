@@ -97,8 +97,8 @@ function Taper({ stage: { taper, taperRefused } }: { stage: Stage }) {
     return (
       <p class="quiet">
         Current falls towards {formatQuantity(taper.levelA, "A", 2)} with a time constant of {withUnit(formatNumber(taper.tauH, 2), "h")} (
-        {formatInterval(taper.tauLowH, taper.tauHighH, "h")}); at the end of the stage {formatQuantity(taper.endCurrentA, "A", 2)} flowed, and
-        about {formatQuantity(taper.stillToComeAh, "Ah", 1)} above that level were still to come.
+        {formatInterval(taper.tauLowH, taper.tauHighH, "h")}); at the end of the stage {formatQuantity(taper.endCurrentA, "A", 2)} flowed,
+        and about {formatQuantity(taper.stillToComeAh, "Ah", 1)} above that level were still to come.
       </p>
     );
   }

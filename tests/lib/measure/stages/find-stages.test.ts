@@ -27,15 +27,9 @@ describe("stages of an open field log of a 17 Ah battery (tests/reference/leadac
     return { charge, stages, limit, float, off };
   }
 
-  /**
-   * For nearly an hour before the limit holds (6.2 to 7.1 h of charge 1) a load makes current and voltage swing from row to row, by a
-   * third and by 0.4 V. Where in that hour the limit begins is a matter of definition; half of it is allowed.
-   */
-  const unsettledH = 0.45;
-
   it.each([1, 2, 3])("charge %i: a held current, a held voltage, a float, in this order", (number) => {
     const { stages, limit, float } = measure(number);
-    expect(["constant-current", "drooping"]).toContain(stages[0]?.kind);
+    expect(stages[0]?.kind).toBe("constant-current");
     expect(stages.indexOf(limit)).toBeGreaterThan(0);
     expect(stages.indexOf(float)).toBeGreaterThan(stages.indexOf(limit));
   });
@@ -46,21 +40,12 @@ describe("stages of an open field log of a 17 Ah battery (tests/reference/leadac
     expect(Math.abs((float.voltageEndV ?? Number.NaN) - charge.expected("V_float"))).toBeLessThan(0.02);
   });
 
-  it.each([1, 2, 3])("charge %i: the end of the limit within one per cent, its start within the unsettled half hour", (number) => {
-    const { charge, limit, off } = measure(number);
-    const endH = charge.expected("t_cc_h") + charge.expected("t_cv_h");
-    expect(Math.abs(limit.endS / 3600 / endH - 1)).toBeLessThan(0.01);
-    expect(Math.abs(off.startH)).toBeLessThan(unsettledH);
-    expect(Math.abs(off.durationH)).toBeLessThan(unsettledH);
-  });
-
-  // What we would like and do not do yet; these begin to complain once the search does better, and then take the place of the looser ones.
-  it.fails.each([1, 3])("charge %i: hours until the limit within two per cent", (number) => {
+  it.each([1, 2, 3])("charge %i: hours until the limit within two per cent", (number) => {
     const { charge, off } = measure(number);
     expect(Math.abs(off.startH)).toBeLessThan(0.02 * charge.expected("t_cc_h"));
   });
 
-  it.fails.each([1, 2, 3])("charge %i: hours at the limit within two per cent", (number) => {
+  it.each([1, 2, 3])("charge %i: hours at the limit within two per cent", (number) => {
     const { charge, off } = measure(number);
     expect(Math.abs(off.durationH)).toBeLessThan(0.02 * charge.expected("t_cv_h"));
   });
