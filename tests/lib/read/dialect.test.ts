@@ -193,12 +193,17 @@ describe("times", () => {
   });
 
   it("are not hidden by one garbled row in ten, which is told by itself later", () => {
-    const texts = Array.from({ length: 10 }, (_, i) => (i === 4 ? "03.02.2026 09:6x" : `03.02.2026 09:0${i}`));
+    const texts = Array.from({ length: 10 }, (_, i) => (i === 4 ? "33.02.2026 09:04" : `03.02.2026 09:0${i}`));
     expect(timeOf(texts).value?.time).toEqual({ kind: "local", order: "day-month-year" });
   });
 });
 
 describe("lines before the data", () => {
+  it("leave a line out that is a number only in every second field: it describes the recorder", () => {
+    const head = ["serial;17;range;20", "0;12,5;4,0;21", "1;12,6;4,1;21"];
+    expect(resolve(head, { headings: false, voltage: { number: 2 }, current: { number: 3 } }).value?.linesBeforeData).toBe(1);
+  });
+
   it("count in a garbled first row as data, so that it is told and not taken for headings", () => {
     expect(resolve(["t;U;I", "0;12,5;4,O", "1;12,6;4,1", "2;12,6;4,1"]).value).toMatchObject({
       linesBeforeData: 1,

@@ -83,6 +83,7 @@ const cases: readonly Case[] = [
     counts: { lines: 5, samples: 3, blank: 0, excluded: 1, empty: 0 },
   },
   { file: "status-words.csv", out: three },
+  { file: "quote-inside-words.csv", out: three },
   {
     file: "garbled-number.csv",
     problems: [`garbled-number.csv:3:4: error log-number: expected a voltage with "." as decimal mark, found "12.2O"\n${badRow(3)}`],

@@ -25,6 +25,12 @@ describe("docs/workspace.md", () => {
   it("refuses a mark for a table that there is not", () =>
     expect(() => withTables("<!-- table: fields of shop -->\n<!-- end of table -->")).toThrow('no table "fields of shop"'));
 
+  it("calls only figures that there are", async () => {
+    const calls = [...page.matchAll(/^\| `(\[\[.*?\]\])` \|/gm)].map(([, call = ""]) => call);
+    expect(calls).toHaveLength(4);
+    expect(await messagesOf(written(files.review, `---\ntitle: Mole Six\n---\n${calls.join("\n\n")}\n`))).toEqual([]);
+  });
+
   it("shows records that the tool takes without a word", async () => {
     const workspace = {
       "data/site.yaml": blockUnder(page, "The smallest `data/site.yaml`:"),
