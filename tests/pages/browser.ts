@@ -25,7 +25,7 @@ async function tryLaunch(executablePath: string): Promise<Browser | undefined> {
 }
 
 export const noBrowser =
-  "No browser could be started, so the page tests did not run. Install the libraries that the packaged one needs (Debian: libnss3 libnspr4 libexpat1), " +
+  "No browser could be started, so the page tests did not run. Install the libraries that the packaged one needs (Debian: libnss3 libnspr4 libexpat1 fontconfig), " +
   "or Chromium itself (Debian: apt-get install chromium).";
 
 /**
