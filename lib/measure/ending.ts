@@ -71,11 +71,12 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
       why: ["no stage could be found"],
       wouldSettle: "a log with both voltage and current",
     };
-  if (facts.seenRecording !== undefined)
+  const isIdleAtEnd = last.kind === "rest" || last.kind === "interrupted" || last.kind === "discharge";
+  // Nobody can have seen the charger finish where current flows at the last row; then the log is judged, and the record told.
+  if (facts.seenRecording !== undefined && (facts.seenRecording !== "charger" || isIdleAtEnd))
     return known(facts.seenRecording, [`the test record says that ${words[facts.seenRecording]} ended this recording`]);
   const tail = tailOf(recording, facts, last);
-  const isIdle = last.kind === "rest" || last.kind === "interrupted" || last.kind === "discharge";
-  return isIdle && tail.before !== undefined ? endingWithoutCurrent(tail, tail.before) : endingWithCurrent(tail);
+  return isIdleAtEnd && tail.before !== undefined ? endingWithoutCurrent(tail, tail.before) : endingWithCurrent(tail);
 }
 
 function known(by: Exclude<Ender, "unknown">, why: readonly string[]): Ending {
@@ -169,7 +170,8 @@ function endingWithCurrent(tail: Tail): Ending {
       : `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
   ];
   const stand = isHolding || last.kind === "float" ? "the charger had gone over to holding by then" : "the charger had not ended by then";
-  if (facts.seen === "charger") why.push("the test record says that the charger ended, but the recording does not show it");
+  if (facts.seen === "charger" || facts.seenRecording === "charger")
+    why.push("the test record says that the charger ended, but the recording does not show it");
   if (later !== undefined) why.push(later);
   if (rule !== undefined) why.push(rule);
   if (facts.followed) why.push("another recording of the same connection follows");

@@ -192,9 +192,12 @@ describe("times", () => {
     expect(timeOf(["0", "1"], { kind: "iso" }).problems[0]).toMatchObject({ expected: 'times of the kind "iso"', found: '"0"' });
   });
 
-  it("are not hidden by one garbled row in ten, which is told by itself later", () => {
-    const texts = Array.from({ length: 10 }, (_, i) => (i === 4 ? "33.02.2026 09:04" : `03.02.2026 09:0${i}`));
-    expect(timeOf(texts).value?.time).toEqual({ kind: "local", order: "day-month-year" });
+  it.each([
+    ["local", (i: number) => `03.02.2026 09:0${i}`, "33.02.2026 09:04", { kind: "local", order: "day-month-year" }],
+    ["iso", (i: number) => `2026-02-03T09:0${i}:00Z`, "2026-13-03T09:04:00Z", { kind: "iso" }],
+  ] as const)("are not hidden by one impossible row in ten, which is told by itself later: %s", (_, write, garbled, time) => {
+    const texts = Array.from({ length: 10 }, (_unused, i) => (i === 4 ? garbled : write(i)));
+    expect(timeOf(texts).value?.time).toEqual(time);
   });
 });
 
