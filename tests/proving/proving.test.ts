@@ -10,8 +10,8 @@ import { circuitPlant } from "./second-battery.ts";
 
 /** What the part below must reach at least (shares) or at most (counts). Raise them when the method gets better; never lower them unexplained. */
 const floors = {
-  first: { boundaryShare: 0.88, kindShare: 0.95, falseBoundaries: 20, wrongEndings: 1 },
-  second: { boundaryShare: 0.87, kindShare: 0.95, falseBoundaries: 25, wrongEndings: 1 },
+  first: { boundaryShare: 0.95, kindShare: 0.98, falseBoundaries: 10, wrongEndings: 0 },
+  second: { boundaryShare: 0.92, kindShare: 0.97, falseBoundaries: 13, wrongEndings: 1 },
 } as const;
 
 /** Another draw than the published one. */
