@@ -232,19 +232,20 @@ function assemble(
     const prose = review === undefined ? undefined : fillProse(review, id, chargerPath(id), 3, tests, site.language);
     problems.push(...(prose?.problems ?? []));
     const file = workspace.files.find((candidate) => candidate.path === record.file);
+    if (file === undefined) throw new Error(`${record.file} was read, yet is not among the workspace's files`);
     return assembleCharger({
       id,
       charger: record.value,
-      evidence: file === undefined ? { file: record.file, sha256: "0".repeat(64) } : evidenceOfFile(file),
+      evidence: evidenceOfFile(file),
       tests: published.filter(({ context }) => context.chargerId === id),
       prose: prose?.value ?? null,
     });
   });
   const shown = chargers.filter((charger) => charger.tests.length > 0);
-  const pages = [...workspace.pages].map(([id, words]) => {
+  const pages = [...workspace.pages].flatMap(([id, words]) => {
     const filled = fillProse(words, id, `${id}/`, 2, tests, site.language);
     problems.push(...filled.problems);
-    return filled.value;
+    return filled.value === undefined ? [] : [filled.value];
   });
   for (const [id, review] of workspace.reviews)
     if (!workspace.chargers.has(id) && !workspace.broken.has(`charger ${id}`))

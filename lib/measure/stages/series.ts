@@ -49,10 +49,22 @@ export function evenSeries(trace: Trace, topA: number): Series {
     samples: bins.samples,
     stepS,
     noiseV: Math.max(noiseOf(isFilled ? voltagesV : bins.first), stepV / Math.sqrt(12)),
-    noiseA: Math.max(noiseOf(isFilled ? currentsA : bins.second), stepA / Math.sqrt(12)),
+    noiseA: Math.max(noiseOfCurrent(isFilled ? currentsA : bins.second, trace, topA), stepA / Math.sqrt(12)),
     stepV,
     stepA,
   };
+}
+
+/**
+ * A recorder that writes when something moves writes mostly edges, and a train of pulses would pass for noise: there, no more than this
+ * share of the highest current is noise.
+ */
+const mostNoiseShare = 0.05;
+
+/** Noise of a current, A. */
+function noiseOfCurrent(values: Float64Array, trace: Trace, topA: number): number {
+  const noiseA = noiseOf(values);
+  return trace.isUneven ? Math.min(noiseA, mostNoiseShare * topA) : noiseA;
 }
 
 /** However coarse the recorder, a current above this share of the highest is a current. */
@@ -61,9 +73,9 @@ const mostIdleShare = 0.1;
 /** The scales of a trace: noise, the current that is none, the highest sustained current. */
 export function scalesOf(trace: Trace, { zeroA = 0 }: StageHints): Scales {
   const stepA = stepOf(trace.currentsA);
-  const noiseA = Math.max(noiseOf(trace.currentsA), stepA / Math.sqrt(12));
-  const noiseV = Math.max(noiseOf(trace.voltagesV), stepOf(trace.voltagesV) / Math.sqrt(12));
   const topA = topCurrent(trace);
+  const noiseA = Math.max(noiseOfCurrent(trace.currentsA, trace, topA), stepA / Math.sqrt(12));
+  const noiseV = Math.max(noiseOf(trace.voltagesV), stepOf(trace.voltagesV) / Math.sqrt(12));
   // A hundredth of the highest current is common practice for "off"; a finer recorder lowers it, a coarser one raises it.
   const offA = Math.min(zeroA > 0 ? zeroA : 0.01 * topA, mostIdleShare * topA);
   return { noiseV, noiseA, idleA: Math.max(offA, 2 * stepA, 3 * noiseA, 0.002 * topA), topA };

@@ -8,7 +8,7 @@ import { figureAnchor, relativeLink, testPath } from "../links.ts";
 import type { ProseResult, TestResult } from "../results.ts";
 
 /** A figure called by name: [[charge-recorded in first-run]] or [[charge-recorded of connection/2 in first-run]]. */
-const call = /\[\[\s*([a-z0-9-]+)(?:\s+of\s+([^\]\s]+))?\s+in\s+([a-z0-9-]+)\s*\]\]/g;
+const call = /^\[\[\s*([a-z0-9-]+)(?:\s+of\s+([^\]\s]+))?\s+in\s+([a-z0-9-]+)\s*\]\]$/;
 const anyCall = /\[\[[^\]]*\]\]/g;
 
 /**
@@ -16,7 +16,7 @@ const anyCall = /\[\[[^\]]*\]\]/g;
  *
  * @param page      path of the page they will stand on, from the site's root
  * @param topLevel  heading level for the highest heading of the words
- * @returns the words, and a problem for each call that names no figure
+ * @returns the words, and a problem for each call that names no figure; words with such a call are not published, with a hole in them
  */
 export function fillProse(
   prose: Prose,
@@ -25,15 +25,20 @@ export function fillProse(
   topLevel: number,
   tests: readonly TestResult[],
   siteLanguage: string,
-): { value: ProseResult; problems: Problem[] } {
+): { value: ProseResult | undefined; problems: Problem[] } {
   const problems: Problem[] = [];
   const links: string[] = [];
   const keep = (html: string): string => `\uE000${links.push(html) - 1}\uE001`;
   const body = prose.body
     .split("\n")
-    .map((line, index) => {
-      const filled = line.replace(call, (text, figureId: string, of: string | undefined, testId: string, offset: number) => {
+    .map((line, index) =>
+      line.replace(anyCall, (text, offset: number) => {
         const place = { file: prose.file, line: prose.bodyLine + index, column: offset + 1 };
+        const [, figureId, of, testId] = call.exec(text) ?? [];
+        if (figureId === undefined || testId === undefined) {
+          problems.push(notACall(text, place));
+          return "";
+        }
         const test = tests.find((candidate) => candidate.id === testId);
         const figures = test === undefined ? [] : allFigures(test);
         const figure = figures.find((candidate) => candidate.id === figureId && candidate.of === (of ?? "test"));
@@ -43,20 +48,10 @@ export function fillProse(
         }
         const target = `${testPath(test.id)}#${figureAnchor(figure)}`;
         return keep(`<a class="figure-link" href="${escapeAttribute(relativeLink(page, target))}">${escapeText(formatFigure(figure))}</a>`);
-      });
-      return filled.replace(anyCall, (text, offset: number) => {
-        problems.push({
-          id: "prose-figure",
-          level: "error",
-          place: { file: prose.file, line: prose.bodyLine + index, column: offset + 1 },
-          found: `"${text}"`,
-          expected: "[[figure in test]] or [[figure of connection/2 in test]]",
-          mend: "name the figure and the test, such as [[charge-recorded in first-run]]",
-        });
-        return "";
-      });
-    })
+      }),
+    )
     .join("\n");
+  if (problems.length > 0) return { value: undefined, problems };
   const html = renderProse(body, topLevel).replace(/\uE000(\d+)\uE001/g, (_, index: string) => links[Number(index)] ?? "");
   return {
     value: {
@@ -69,6 +64,17 @@ export function fillProse(
       text: plainText(html),
     },
     problems,
+  };
+}
+
+function notACall(text: string, place: Problem["place"]): Problem {
+  return {
+    id: "prose-figure",
+    level: "error",
+    place,
+    found: `"${text}"`,
+    expected: "[[figure in test]] or [[figure of connection/2 in test]]",
+    mend: "name the figure and the test, such as [[charge-recorded in first-run]]",
   };
 }
 

@@ -21,9 +21,9 @@ describe("the reviewer's words", () => {
     const { value, problems } = fill("It took [[charge-recorded in first]], and [[charge-recorded of recording/day.csv in first]].");
     expect(problems).toEqual([]);
     expect(
-      value.html.match(/<a class="figure-link" href="\.\.\/\.\.\/tests\/first\/index\.html#figure-[^"]+">[\d.]+ ± [\d.]+\u202FAh<\/a>/g),
+      value?.html.match(/<a class="figure-link" href="\.\.\/\.\.\/tests\/first\/index\.html#figure-[^"]+">[\d.]+ ± [\d.]+\u202FAh<\/a>/g),
     ).toHaveLength(2);
-    expect(value.text).not.toContain("[[");
+    expect(value?.text).not.toContain("[[");
   });
 
   it("are in error, with the place and the nearest name, where they call a figure that is not there", () => {
@@ -46,9 +46,15 @@ describe("the reviewer's words", () => {
     expect(fill("[[how much?]]").problems).toMatchObject([{ expected: "[[figure in test]] or [[figure of connection/2 in test]]" }]);
   });
 
+  it("are not published with a hole in them, and each wrong call is told at its own column", () => {
+    const { value, problems } = fill("[[charge-recorder in first]] and [[how much?]]");
+    expect(value).toBeUndefined();
+    expect(problems.map((problem) => problem.place.column)).toEqual([1, 34]);
+  });
+
   it("say why where the figure they call is absent, and give no number", () => {
     const { value } = fill("It costs [[cost-per-result in first]].");
-    expect(value.text).toMatch(/not stated/);
-    expect(value.text).not.toMatch(/\d/);
+    expect(value?.text).toMatch(/not stated/);
+    expect(value?.text).not.toMatch(/\d/);
   });
 });
