@@ -191,6 +191,7 @@ function thinTrace(trace: Trace): Trace {
     elapsedS,
     voltagesV: every(trace.voltagesV),
     currentsA: every(trace.currentsA),
+    temperaturesC: every(trace.temperaturesC),
     lines: trace.lines.filter((_, index) => index % stride === 0),
     gaps: [],
     stretches: [[0, elapsedS.length]],

@@ -1,7 +1,8 @@
 /** What a charger holds for long: a float, or a limit that it never left. */
 import type { Stage } from "../nouns/stage.ts";
+import { type BatteryTemperature, batteryTemperature, temperatureByVisits } from "./battery-temperature.ts";
 import type { MeasuredRecording } from "./recording.ts";
-import type { MeasuredReading, TestContext } from "./test-context.ts";
+import { evidenceOfCell, type MeasuredReading, type TestContext } from "./test-context.ts";
 
 /** A voltage limit held for longer than this is what the owner gets when the charger is left on. Our definition: a day. */
 export const longHoldH = 24;
@@ -36,4 +37,16 @@ export function lastHeldReading(context: TestContext): MeasuredReading | undefin
     const stillOn = connection.offMs === undefined || reading.atMs <= connection.offMs;
     return stillOn && reading.atMs - connection.onMs >= longHoldH * 3_600_000;
   });
+}
+
+/** The battery's temperature at what `holding-voltage` reports: in that stage, or at that visit; undefined where nobody measured it. */
+export function temperatureOfHold(context: TestContext): BatteryTemperature | undefined {
+  const hold = lastLongHold(context);
+  if (hold !== undefined) return batteryTemperature(hold.recording, hold.stage.startS, hold.stage.endS);
+  const reading = lastHeldReading(context);
+  return reading === undefined
+    ? undefined
+    : temperatureByVisits(context.readings, reading.atMs, reading.atMs, context.instruments.thermometer, (visit, column) =>
+        evidenceOfCell(context, visit, column),
+      );
 }

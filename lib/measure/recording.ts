@@ -6,6 +6,7 @@ import type { Ender, Stage } from "../nouns/stage.ts";
 import type { ReadAs } from "../read/dialect.ts";
 import type { Log } from "../read/log.ts";
 import { standardUncertaintyOf } from "../units/uncertainty.ts";
+import type { BatteryTemperature } from "./battery-temperature.ts";
 import { type Characteristic, spellCharacteristic } from "./characteristic.ts";
 import { findStages } from "./stages/find-stages.ts";
 import { measureStages } from "./stages/measure-stages.ts";
@@ -37,6 +38,8 @@ export type MeasuredRecording = RecordingFacts & {
   /** Instant of the trace's first sample, ms since 1970 UTC; undefined where the log only counts and nobody noted its start. */
   readonly startMs: number | undefined;
   readonly stages: readonly Stage[];
+  /** The battery's temperature by the visits around the recording; undefined where none read it. Set once the test is put together. */
+  readonly visitTemperature: BatteryTemperature | undefined;
   /** As far as the recording alone shows it; the ending may add that the charger switched off. */
   readonly characteristic: Characteristic;
 };
@@ -55,6 +58,7 @@ export function measureRecording(facts: RecordingFacts, log: Log): MeasuredRecor
     trace,
     startMs: log.samples.startMs === undefined ? undefined : log.samples.startMs + trace.firstRowS * 1000,
     stages,
+    visitTemperature: undefined,
     characteristic: spellCharacteristic(stages, false),
   };
 }

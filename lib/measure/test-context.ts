@@ -9,6 +9,7 @@ import type { Rules } from "../nouns/rules.ts";
 import type { Site } from "../nouns/site.ts";
 import type { Connection, Test } from "../nouns/test.ts";
 import { combine, standardUncertaintyOf } from "../units/uncertainty.ts";
+import { type BatteryTemperature, temperatureByVisits } from "./battery-temperature.ts";
 import { spellCharacteristic } from "./characteristic.ts";
 import { type EndingFacts, findEnding } from "./ending.ts";
 import type { Ending, MeasuredRecording } from "./recording.ts";
@@ -105,6 +106,7 @@ export function makeTestContext(input: TestInput): TestContext {
       lastKnownMs: Number.isFinite(lastKnown) ? lastKnown : undefined,
       recordings: connection.recordings.map((recording, place) => ({
         ...recording,
+        visitTemperature: temperatureAround(recording, input, onMs, offMs),
         characteristic: spellCharacteristic(recording.stages, endings[place]?.by === "charger"),
       })),
       endings,
@@ -130,6 +132,21 @@ export function makeTestContext(input: TestInput): TestContext {
     };
   });
   return { ...input, connections, readings };
+}
+
+/** A recording that only counts is placed by its connection; where nobody noted that either, no visit can be set beside it. */
+function temperatureAround(
+  { startMs, trace }: MeasuredRecording,
+  input: TestInput,
+  onMs: number | undefined,
+  offMs: number | undefined,
+): BatteryTemperature | undefined {
+  const fromMs = startMs ?? onMs;
+  if (fromMs === undefined) return undefined;
+  const untilMs = startMs === undefined && offMs !== undefined ? offMs : fromMs + trace.spanS * 1000;
+  return temperatureByVisits(input.readings, fromMs, untilMs, input.instruments.thermometer, (reading, column) =>
+    evidenceOfCell(input, reading, column),
+  );
 }
 
 function endingFacts(

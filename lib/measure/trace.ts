@@ -15,6 +15,8 @@ export type Trace = {
   readonly voltagesV: Float64Array;
   /** Amperes into the battery; all NaN where the log has no current. */
   readonly currentsA: Float64Array;
+  /** What the recorder's own temperature channel showed, °C; NaN where a row has none, empty where it has no such channel. */
+  readonly temperaturesC: Float64Array;
   readonly lines: Uint32Array;
   readonly hasVoltage: boolean;
   readonly hasCurrent: boolean;
@@ -165,10 +167,11 @@ function mergeEqualTimes(
   samples: Samples,
   times: Float64Array,
   order: Uint32Array,
-): { elapsedS: Float64Array; voltagesV: Float64Array; currentsA: Float64Array; lines: Uint32Array } {
+): Pick<Trace, "elapsedS" | "voltagesV" | "currentsA" | "temperaturesC" | "lines"> {
   const elapsedS = new Float64Array(times.length);
   const voltagesV = new Float64Array(times.length);
   const currentsA = new Float64Array(times.length);
+  const temperaturesC = new Float64Array(samples.temperaturesC.length === 0 ? 0 : times.length);
   const lines = new Uint32Array(times.length);
   let length = 0;
   let count = 0;
@@ -184,12 +187,15 @@ function mergeEqualTimes(
     elapsedS[at] = times[i] as number;
     voltagesV[at] = (voltagesV[at] as number) + ((samples.voltagesV[row] as number) - (voltagesV[at] as number)) / count;
     currentsA[at] = (currentsA[at] as number) + ((samples.currentsA[row] as number) - (currentsA[at] as number)) / count;
-    if (!isSame) lines[at] = samples.lines[row] as number;
+    if (isSame) continue;
+    lines[at] = samples.lines[row] as number;
+    if (temperaturesC.length > 0) temperaturesC[at] = samples.temperaturesC[row] as number;
   }
   return {
     elapsedS: elapsedS.subarray(0, length),
     voltagesV: voltagesV.subarray(0, length),
     currentsA: currentsA.subarray(0, length),
+    temperaturesC: temperaturesC.subarray(0, length),
     lines: lines.subarray(0, length),
   };
 }

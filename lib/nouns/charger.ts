@@ -26,6 +26,20 @@ export const claims = z
     currentA: numberClaim("A").optional().describe("The rated DC output current of this mode"),
     voltageV: numberClaim("V").optional().describe("The voltage limit of this mode (absorption)"),
     floatVoltageV: numberClaim("V").optional().describe("The voltage held afterwards"),
+    compensation: z
+      .strictObject({
+        mVPerKPerCell: z
+          .number()
+          .min(-10)
+          .max(0)
+          .describe("How the voltage moves with the battery's temperature, from 25 °C; 0 for not at all"),
+        fromC: z.number().default(5).describe("Colder than this it moves no further, °C"),
+        toC: z.number().default(40).describe("Warmer than this it moves no further, °C"),
+        words: z.string().optional(),
+        from: z.enum(claimSources),
+      })
+      .optional()
+      .describe("Compensation of the charge voltage for temperature, where the maker states it"),
     characteristic: z
       .strictObject({
         value: z.string().regex(/^[IUWoa]+$/, "letters of DIN 41772: I, U, W, o, a, such as IUoU"),

@@ -153,6 +153,10 @@ export const instrument = z
       .strictObject({ standard: z.string(), method: z.enum(["load", "conductance", "not stated"]) })
       .optional()
       .describe("For a battery tester: the standard its figure is in, and whether it loads the battery or estimates"),
+    temperatureOf: z
+      .enum(["battery", "acid", "air"])
+      .optional()
+      .describe("What a recorder's temperature column measures: where its probe sits. Left out, it is not taken for the battery's"),
     dialect: dialect.optional(),
     stopRule: stopRule.optional(),
     longestIntervalS: z

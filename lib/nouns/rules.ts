@@ -3,6 +3,14 @@ import type { Site } from "./site.ts";
 
 export type Tolerance = { readonly below: number; readonly above: number };
 
+/** How a charge voltage moves with the battery's temperature: two slopes with all between them allowed, clipped at two temperatures. */
+export type CompensationRule = {
+  readonly leastMVPerKPerCell: number;
+  readonly mostMVPerKPerCell: number;
+  readonly fromC: number;
+  readonly toC: number;
+};
+
 export type Rules = {
   readonly decision: "simple" | "guarded";
   readonly coverageFactor: number;
@@ -11,6 +19,7 @@ export type Rules = {
   readonly sustainedWindowS: number;
   readonly lifeUses: number;
   readonly chargerEfficiency: { readonly low: number; readonly high: number };
+  readonly compensation: CompensationRule;
 };
 
 const defaults: Rules = {
@@ -21,6 +30,7 @@ const defaults: Rules = {
   sustainedWindowS: 60,
   lifeUses: 100,
   chargerEfficiency: { low: 0.7, high: 0.9 },
+  compensation: { leastMVPerKPerCell: -3, mostMVPerKPerCell: -5, fromC: 5, toC: 40 },
 };
 
 const percent = (share: number): string => `${Number((share * 100).toFixed(2))} %`;
@@ -57,6 +67,13 @@ const told: { readonly [K in keyof Rules]: { label: string; show: (value: Rules[
     label: "Mains to battery efficiency, where no energy meter was read",
     show: (value) => `${percent(value.low)} to ${percent(value.high)}`,
     source: "Our bounds, from small transformer to switched-mode chargers (common practice)",
+  },
+  compensation: {
+    label: "Charge voltage against the battery's temperature",
+    show: (value) =>
+      `${value.leastMVPerKPerCell} to ${value.mostMVPerKPerCell} mV for each K and cell from 25 °C, no further than ${value.fromC} and ${value.toC} °C`,
+    source:
+      "Battery makers and trade pages: float commonly -3, boost -4 to -5 mV/K a cell, clipped at about 5 and 40 °C (read). A rule of thumb of the trade, about 0.3 V more for 12 V near 0 °C, is -2 mV/K a cell (common practice)",
   },
 };
 

@@ -42,6 +42,17 @@ export const site = z
         voltageTolerance: z.strictObject({ below: z.number().nonnegative(), above: z.number().nonnegative() }).optional(),
         sustainedWindowS: z.number().positive().optional(),
         lifeUses: z.number().positive().optional(),
+        compensation: z
+          .strictObject({
+            leastMVPerKPerCell: z.number().max(0),
+            mostMVPerKPerCell: z.number().max(0),
+            fromC: z.number(),
+            toC: z.number(),
+          })
+          .refine((rule) => rule.mostMVPerKPerCell <= rule.leastMVPerKPerCell, "most no nearer to 0 than least: both are negative")
+          .refine((rule) => rule.fromC < 25 && rule.toC > 25, "a range of temperatures with 25 °C in it")
+          .optional()
+          .describe("How a charge voltage should move with the battery's temperature, in mV for each K and cell, both negative"),
         chargerEfficiency: z.strictObject({ low: z.number().positive().max(1), high: z.number().positive().max(1) }).optional(),
       })
       .default({})

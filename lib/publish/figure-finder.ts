@@ -22,7 +22,11 @@ const nameOf = (figure: Figure) => `${figure.of}#${figure.id}`;
 export function figureFinder(tests: readonly TestResult[], charger?: ChargerResult): (reference: string) => string | undefined {
   const targets = new Map<string, string>();
   const add = (name: string, target: string) => targets.has(name) || targets.set(name, target);
-  for (const figure of charger?.figures ?? []) add(nameOf(figure), `${chargerPath(charger?.id ?? "")}#${figureAnchor(figure)}`);
+  const ofCharger = [
+    ...(charger?.figures ?? []),
+    ...(charger?.modes ?? []).flatMap((mode) => mode.repeats.flatMap(({ figures }) => figures)),
+  ];
+  for (const figure of ofCharger) add(nameOf(figure), `${chargerPath(charger?.id ?? "")}#${figureAnchor(figure)}`);
   for (const test of tests) {
     for (const figure of figuresOfTest(test)) {
       const target = `${testPath(test.id)}#${figureAnchor(figure)}`;

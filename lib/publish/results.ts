@@ -169,6 +169,26 @@ export const proseResult = z.strictObject({
 });
 export type ProseResult = z.infer<typeof proseResult>;
 
+export const repeats = z.strictObject({
+  id: z.string().describe("The figure that is repeated, such as limit-voltage"),
+  label: z.string(),
+  unit: z.string(),
+  runs: z
+    .array(
+      z.strictObject({
+        test: z.string(),
+        recording: z.string(),
+        figure: z.string().describe("The figure, as test/of#id"),
+        value: z.number(),
+        low: z.number().nullable(),
+        high: z.number().nullable(),
+      }),
+    )
+    .describe("One value a recording"),
+  figures: z.array(figure).describe("Its spread from connection to connection, and from test to test"),
+});
+export type Repeats = z.infer<typeof repeats>;
+
 export const chargerResult = z
   .strictObject({
     schemaVersion: z.string(),
@@ -192,7 +212,17 @@ export const chargerResult = z
           .array(z.strictObject({ label: z.string(), words: z.string(), from: z.string() }))
           .describe("All that the maker states of this mode"),
         claims: z.array(judgedClaim).describe("Each claim, judged over the tests of this mode"),
-        characteristic: z.strictObject({ letters: z.string().nullable(), words: z.string(), complete: z.boolean() }).nullable(),
+        characteristic: z
+          .strictObject({
+            letters: z.string().nullable(),
+            words: z.string(),
+            complete: z.boolean(),
+            test: z.string().describe("The test whose recording shows most"),
+            recording: z.string(),
+            stages: z.array(stage).describe("That recording's stages, to draw the characteristic from"),
+          })
+          .nullable(),
+        repeats: z.array(repeats).describe("What every recording of this mode's tests shows of a quantity, and its spread"),
         tests: z.array(z.string()),
       }),
     ),

@@ -586,10 +586,61 @@ const lantern: ChargerResult = {
       name: "CAR 12V",
       stated: [{ label: "Output", words: "12 V, 8 A DC", from: "label" }],
       claims,
-      characteristic: { letters: "IU", words: "Constant current, then constant voltage.", complete: false },
+      characteristic: {
+        letters: "IU",
+        words: "Constant current, then constant voltage.",
+        complete: false,
+        test: "lantern-first",
+        recording: "day-1.csv",
+        stages: lanternTest.recordings[0]?.stages ?? [],
+      },
+      repeats: [
+        {
+          id: "limit-voltage",
+          label: "Voltage held at the limit",
+          unit: "V",
+          runs: [
+            {
+              test: "lantern-first",
+              recording: "day-1.csv",
+              figure: "lantern-first/recording/day-1.csv#limit-voltage",
+              value: 14.38,
+              low: 14.3,
+              high: 14.46,
+            },
+            {
+              test: "lantern-first",
+              recording: "day-2.csv",
+              figure: "lantern-first/recording/day-2.csv#limit-voltage",
+              value: 14.41,
+              low: null,
+              high: null,
+            },
+          ],
+          figures: [
+            figureOf(
+              {
+                id: "spread-within-tests",
+                of: "mode/car/limit-voltage",
+                label: "Spread",
+                unit: "V",
+                low: 0.009,
+                high: 0.68,
+                doubts: ["from 2 values, so hardly known itself"],
+              },
+              0.021,
+            ),
+            absentFigure(
+              { id: "spread-between-tests", of: "mode/car/limit-voltage", label: "Spread", unit: "V" },
+              "not measured",
+              "only one test of this mode recorded it",
+            ),
+          ],
+        },
+      ],
       tests: ["lantern-first"],
     },
-    { id: "cold", name: "SNOW", stated: [], claims: [], characteristic: null, tests: [] },
+    { id: "cold", name: "SNOW", stated: [], claims: [], characteristic: null, repeats: [], tests: [] },
   ],
   figures: [
     figureOf({ id: "price", of: "charger", label: "Price", unit: "EUR", basis: "stated", evidence: [] }, 49.9),
@@ -644,7 +695,7 @@ const pebble: ChargerResult = {
   verdict: { sentence: "Cannot be told yet: one short run on a sealed battery.", weight: "unsure" },
   disclosures: [{ label: "How the sample came", value: null }],
   makerAnswer: null,
-  modes: [{ id: "moto", name: pebbleTest.mode.name, stated: [], claims: [], characteristic: null, tests: ["pebble-agm"] }],
+  modes: [{ id: "moto", name: pebbleTest.mode.name, stated: [], claims: [], characteristic: null, repeats: [], tests: ["pebble-agm"] }],
   figures: [],
   findings: [],
   tests: [

@@ -1,8 +1,6 @@
-import type { MeasuredRecording } from "../../measure/recording.ts";
+import { chargerLimitedCurrent } from "../../measure/figures/charger-limited-current.ts";
 import type { TestContext } from "../../measure/test-context.ts";
-import { uncertaintyOfReading } from "../../measure/uncertainty-of-reading.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
-import { highestSlidingMean } from "../../signal/sliding-mean.ts";
 import { judgeNumber, notTested, whyNoStages } from "./shared.ts";
 
 const subject = { id: "claim-current", label: "Output current", unit: "A" };
@@ -19,10 +17,14 @@ export function judgeCurrent(context: TestContext): JudgedClaim | undefined {
   const claim = context.mode.claims.currentA;
   if (claim === undefined) return undefined;
   const { rules } = context;
+  const definition = chargerLimitedCurrent(rules);
   const best = context.connections
     .flatMap((connection) => connection.recordings)
-    .flatMap((recording) => highestInChargerLimited(recording, rules.sustainedWindowS))
-    .sort((a, b) => b.mean - a.mean)[0];
+    .flatMap((recording) => {
+      const outcome = definition.compute(recording);
+      return "absent" in outcome ? [] : [{ ...outcome, recording }];
+    })
+    .sort((a, b) => b.value - a.value)[0];
   if (best === undefined)
     return notTested(
       subject,
@@ -35,30 +37,13 @@ export function judgeCurrent(context: TestContext): JudgedClaim | undefined {
     subject,
     claim,
     {
-      value: best.mean,
-      standardUncertainty: uncertaintyOfReading(best.recording, "current", best.mean),
-      figure: `recording/${best.recording.id}#sustained-current`,
-      why: `${best.mean.toFixed(2)} A was held for ${rules.sustainedWindowS} s in ${best.recording.id} while the charger limited the current`,
+      value: best.value,
+      standardUncertainty: best.standardUncertainty,
+      figure: `recording/${best.recording.id}#${definition.id}`,
+      why: `${best.value.toFixed(2)} A was held for ${rules.sustainedWindowS} s in ${best.recording.id} while the charger limited the current`,
       doubts: [],
     },
     rules.currentTolerance,
     rules,
   );
-}
-
-function highestInChargerLimited(recording: MeasuredRecording, windowS: number): { mean: number; recording: MeasuredRecording }[] {
-  const { trace } = recording;
-  const ranges = recording.stages
-    .filter((stage) => stage.limitedBy === "charger")
-    .flatMap((stage) =>
-      trace.stretches.flatMap(([from, to]): [number, number][] => {
-        let start = from;
-        while (start < to && (trace.elapsedS[start] as number) < stage.startS) start++;
-        let end = start;
-        while (end < to && (trace.elapsedS[end] as number) < stage.endS) end++;
-        return end - start > 1 ? [[start, end]] : [];
-      }),
-    );
-  const held = highestSlidingMean(trace.elapsedS, trace.currentsA, ranges, windowS);
-  return held === undefined ? [] : [{ mean: held.mean, recording }];
 }

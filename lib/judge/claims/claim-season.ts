@@ -1,6 +1,8 @@
 import { holdingVoltage } from "../../measure/figures/holding-voltage.ts";
+import { temperatureOfHold } from "../../measure/long-hold.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import type { JudgedClaim } from "../../nouns/finding.ts";
+import { combine } from "../../units/uncertainty.ts";
 import { decide } from "../decision-rule.ts";
 import { floatWindowOf } from "../float-window.ts";
 
@@ -12,7 +14,7 @@ import { floatWindowOf } from "../float-window.ts";
 export function judgeSeason(context: TestContext): JudgedClaim | undefined {
   const claim = context.mode.claims.holdsForSeason;
   if (claim?.value !== true) return undefined;
-  const window = floatWindowOf(context.battery);
+  const window = floatWindowOf(context.battery, temperatureOfHold(context), context.rules.compensation);
   const outcome = holdingVoltage.compute(context);
   const common = {
     id: "claim-season",
@@ -51,15 +53,21 @@ export function judgeSeason(context: TestContext): JudgedClaim | undefined {
       wouldSettle: "the meter's accuracy, from its data sheet or a calibration",
     };
   const { decision: rule, coverageFactor } = context.rules;
-  const { value, standardUncertainty } = outcome;
+  const { value } = outcome;
+  const standardUncertainty = combine(outcome.standardUncertainty, window.standardUncertainty);
   const decision = decide({ value, standardUncertainty, acceptLow: window.lowV, acceptHigh: window.highV, rule, coverageFactor });
   return {
     ...held,
-    low: value - coverageFactor * standardUncertainty,
-    high: value + coverageFactor * standardUncertainty,
+    low: value - coverageFactor * outcome.standardUncertainty,
+    high: value + coverageFactor * outcome.standardUncertainty,
     outcome: decision.outcome,
     probability: Number.isNaN(decision.probabilityWithin) ? null : decision.probabilityWithin,
     why: `${seen}; ${decision.words}`,
-    wouldSettle: decision.outcome === "cannot tell" ? "a more accurate voltmeter" : null,
+    wouldSettle:
+      decision.outcome !== "cannot tell"
+        ? null
+        : window.standardUncertainty > outcome.standardUncertainty
+          ? "the same with the battery at 25 °C"
+          : "a more accurate voltmeter",
   };
 }

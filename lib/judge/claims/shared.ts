@@ -17,23 +17,34 @@ export type Held = {
   readonly doubts: readonly string[];
 };
 
-type Subject = { readonly id: string; readonly label: string; readonly unit: string };
+export type Subject = { readonly id: string; readonly label: string; readonly unit: string };
 
-function limitsOf(claim: NumberClaim, siteTolerance: Tolerance): { low: number; high: number; words: string } {
+function limitsOf(claim: NumberClaim, siteTolerance: Tolerance, movedBy = 0): { low: number; high: number; words: string } {
   const tolerance = claim.tolerance ?? siteTolerance;
   const whose = claim.tolerance === undefined ? "the site's tolerance" : "the tolerance declared for this claim";
   return {
-    low: claim.value * (1 - tolerance.below),
-    high: claim.value * (1 + tolerance.above),
+    low: claim.value * (1 - tolerance.below) + movedBy,
+    high: claim.value * (1 + tolerance.above) + movedBy,
     words: `${whose}, ${percent(tolerance.below)} below to ${percent(tolerance.above)} above`,
   };
 }
 
 const percent = (share: number): string => `${Number((share * 100).toFixed(2))} %`;
 
-/** Judges a measured value against a number claim by the site's rule. */
-export function judgeNumber(subject: Subject, claim: NumberClaim, held: Held, siteTolerance: Tolerance, rules: Rules): JudgedClaim {
-  const limits = limitsOf(claim, siteTolerance);
+/**
+ * Judges a measured value against a number claim by the site's rule.
+ *
+ * @param movedBy  how far the claim's limits move, in its unit, where it means another value under the conditions of the test
+ */
+export function judgeNumber(
+  subject: Subject,
+  claim: NumberClaim,
+  held: Held,
+  siteTolerance: Tolerance,
+  rules: Rules,
+  movedBy = 0,
+): JudgedClaim {
+  const limits = limitsOf(claim, siteTolerance, movedBy);
   const rule = `${rules.decision === "guarded" ? `guarded, w = U, k = ${rules.coverageFactor}` : "simple acceptance"}; ${limits.words}`;
   const common = {
     ...subject,

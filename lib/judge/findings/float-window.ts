@@ -1,5 +1,6 @@
 import { holdingVoltage } from "../../measure/figures/holding-voltage.ts";
-import { lastLongHold } from "../../measure/long-hold.ts";
+import { lastLongHold, temperatureOfHold } from "../../measure/long-hold.ts";
+import { combine } from "../../units/uncertainty.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 import { floatWindowOf } from "../float-window.ts";
 
@@ -7,11 +8,13 @@ export const floatWindow: FindingDefinition = {
   id: "float-window",
   subject: "Safe to leave connected?",
   explain:
-    "The voltage held for long, against the float window of this kind of battery at 25 °C. Too high costs water and corrodes; too low lets the battery sulphate.",
-  source: "Makers' figures and common practice (13.5 to 13.8 V for 12 V; antimony 13.2 to 13.5 V, from memory).",
-  checkedBy: ["Published float windows"],
+    "The voltage held for long, against the float window of this kind of battery, moved to the temperature that the battery had. Too high costs water and corrodes; too low lets the battery sulphate.",
+  source:
+    "Makers' figures and common practice (13.5 to 13.8 V for 12 V; antimony 13.2 to 13.5 V, from memory); -3 to -5 mV/K a cell unless the site sets its own.",
+  checkedBy: ["Published float windows", "A printed compensation: 13.50 V at 25 °C is 13.77 V at 10 °C and 13.32 V at 35 °C"],
   judge(context) {
-    const window = floatWindowOf(context.battery);
+    const temperature = temperatureOfHold(context);
+    const window = floatWindowOf(context.battery, temperature, context.rules.compensation);
     const outcome = holdingVoltage.compute(context);
     const figures = ["test#holding-voltage"];
     if ("absent" in outcome) {
@@ -35,9 +38,11 @@ export const floatWindow: FindingDefinition = {
         figures,
         doubts: [...(outcome.doubts ?? [])],
       };
-    const halfWidth = context.rules.coverageFactor * outcome.standardUncertainty;
-    const why = [`${outcome.value.toFixed(2)} ± ${halfWidth.toFixed(2)} V is held; float window ${window.words}`];
-    const doubts = [...(outcome.doubts ?? []), "one battery and one season's temperature; a charger may not compensate for heat and cold"];
+    const halfWidth = context.rules.coverageFactor * combine(outcome.standardUncertainty, window.standardUncertainty);
+    const why = [
+      `${outcome.value.toFixed(2)} V is held (± ${halfWidth.toFixed(2)} V with the meter's error and the window's own); float window ${window.words}`,
+    ];
+    const doubts = [...(outcome.doubts ?? []), "one battery at one temperature; whether the charger follows heat and cold was not tried"];
     if (outcome.value - halfWidth > window.highV && lastLongHold(context) === undefined)
       return {
         verdict: "probably not",
@@ -81,9 +86,10 @@ export const floatWindow: FindingDefinition = {
     return {
       verdict: "cannot tell",
       weight: "unsure",
-      sentence: `It holds about ${outcome.value.toFixed(2)} V; the recorder's error leaves open whether that is inside the float window.`,
+      sentence: `It holds about ${outcome.value.toFixed(2)} V; the recorder's error and the temperature leave open whether that is inside the float window.`,
       why,
-      wouldSettle: "a more accurate voltmeter",
+      wouldSettle:
+        window.standardUncertainty > outcome.standardUncertainty ? "the same with the battery at 25 °C" : "a more accurate voltmeter",
       figures,
       doubts,
     };

@@ -10,6 +10,7 @@ import { chargeMissed } from "./charge-missed.ts";
 import { chargeRecorded } from "./charge-recorded.ts";
 import { chargeRequired } from "./charge-required.ts";
 import { chargeUnrecorded } from "./charge-unrecorded.ts";
+import { chargerLimitedCurrent } from "./charger-limited-current.ts";
 import { clockStepsBack } from "./clock-steps-back.ts";
 import { connectionsMade } from "./connections-made.ts";
 import { connectionsToTarget } from "./connections-to-target.ts";
@@ -19,12 +20,14 @@ import { densityFirst } from "./density-first.ts";
 import { densityLast } from "./density-last.ts";
 import { energyMains } from "./energy-mains.ts";
 import { energyRecorded } from "./energy-recorded.ts";
+import { floatVoltage } from "./float-voltage.ts";
 import { gapTime } from "./gap-time.ts";
 import { highestCurrent } from "./highest-current.ts";
 import { highestVoltage } from "./highest-voltage.ts";
 import { holdingVoltage } from "./holding-voltage.ts";
 import { hoursConnected } from "./hours-connected.ts";
 import { hoursToTarget } from "./hours-to-target.ts";
+import { limitVoltage } from "./limit-voltage.ts";
 import { overchargeWater } from "./overcharge-water.ts";
 import { densityAtVisit, densitySpread, valueAsRead } from "./reading-values.ts";
 import { rows } from "./rows.ts";
@@ -41,6 +44,9 @@ import { voltageRipple } from "./voltage-ripple.ts";
 export const recordingFigures = (rules: Rules): readonly FigureDefinition<MeasuredRecording>[] => [
   chargeRecorded.recording,
   energyRecorded.recording,
+  chargerLimitedCurrent(rules),
+  limitVoltage,
+  floatVoltage,
   sustainedCurrent(rules.sustainedWindowS),
   sustainedVoltage(rules.sustainedWindowS),
   ...sustainedCurrentOver,

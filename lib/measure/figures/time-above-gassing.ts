@@ -1,4 +1,5 @@
 import { gassingVoltagePerCell } from "../../electrochem/gassing.ts";
+import { batteryTemperature, describeTemperature } from "../battery-temperature.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 import { uncertaintyOfReading } from "../uncertainty-of-reading.ts";
@@ -8,16 +9,20 @@ export const timeAboveGassing: FigureDefinition<MeasuredRecording> = {
   id: "time-above-gassing",
   label: "Time above gassing voltage",
   unit: "h",
-  version: 1,
+  version: 2,
   explain:
-    "How long the voltage lay above 2.385 V a cell, at which gassing is said to set in at 25 °C. Gassing mixes the acid, costs water and gives off hydrogen: ventilate. The limit is a convention, and moves with temperature (2.49 V at 0 °C, 2.33 V at 40 °C).",
-  formula: "Σ Δt with U > 2.385 V · cells; the interval moves U by its error",
+    "How long the voltage lay above the one at which gassing is said to set in: 2.385 V a cell at 25 °C, 2.49 V at 0 °C, 2.33 V at 40 °C, straight between the rows of a table. It is taken at the battery's temperature, or at 25 °C where nobody read it. Gassing mixes the acid, costs water and gives off hydrogen: ventilate. The limit is a convention.",
+  formula: "Σ Δt with U > U_gas(T) · cells; the interval moves U by its error and T over its interval",
   source: "German handbook practice (from memory); 2.40 V at 20 °C is common practice.",
   checkedBy: ["A ramp of known slope"],
   compute: (recording) => {
     const { trace, cells } = recording;
     if (!trace.hasVoltage) return notMeasured("not recorded", "the recorder logs no voltage", [evidenceOf(recording)]);
-    const limitV = gassingVoltagePerCell(25) * cells;
+    const temperature = batteryTemperature(recording, 0, trace.spanS);
+    const limitAt = (temperatureC: number): number => gassingVoltagePerCell(Math.min(50, Math.max(0, temperatureC))) * cells;
+    const warmV = limitAt(temperature?.highC ?? 25);
+    const coldV = limitAt(temperature?.lowC ?? 25);
+    const limitV = (warmV + coldV) / 2;
     const hoursAbove = (thresholdV: number): number => {
       let seconds = 0;
       for (const [from, to] of trace.stretches)
@@ -30,11 +35,14 @@ export const timeAboveGassing: FigureDefinition<MeasuredRecording> = {
     return {
       value: hoursAbove(limitV),
       interval:
-        uncertaintyV === undefined
-          ? undefined
-          : { low: hoursAbove(limitV + 2 * uncertaintyV), high: hoursAbove(limitV - 2 * uncertaintyV) },
-      evidence: [evidenceOf(recording)],
-      doubts: missingAccuracy([recording], "voltage"),
+        uncertaintyV === undefined ? undefined : { low: hoursAbove(coldV + 2 * uncertaintyV), high: hoursAbove(warmV - 2 * uncertaintyV) },
+      evidence: [evidenceOf(recording), ...(temperature?.evidence ?? [])],
+      doubts: [
+        ...missingAccuracy([recording], "voltage"),
+        temperature === undefined
+          ? "the battery's temperature was not read, so 25 °C is taken"
+          : `above ${limitV.toFixed(2)} V, with the battery at ${describeTemperature(temperature)}`,
+      ],
     };
   },
 };

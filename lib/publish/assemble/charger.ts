@@ -7,6 +7,7 @@ import { formatStated } from "../../units/format.ts";
 import { type ChargerResult, schemaVersion, type TestResult } from "../results.ts";
 import { methodVersion } from "../version.ts";
 import { disclosures } from "./facts.ts";
+import { assembleRepeats } from "./repeats.ts";
 import { makeVerdict } from "./verdict.ts";
 
 /** Figures that stand for a test where it is only mentioned. */
@@ -32,6 +33,7 @@ export function assembleCharger({ id, charger, evidence, tests, prose }: Charger
       stated: statedBy(mode),
       claims: mergeClaims(ofMode),
       characteristic: widestCharacteristic(ofMode),
+      repeats: assembleRepeats(mode.id, ofMode),
       tests: ofMode.map((test) => test.id),
     };
   });
@@ -103,7 +105,8 @@ function priceFigure(charger: Charger, evidence: Evidence): Figure {
 
 /** All that the maker states of a mode, judged or not. */
 function statedBy(mode: Mode): ChargerResult["modes"][number]["stated"] {
-  const { currentA, voltageV, floatVoltageV, characteristic, batteryKinds, capacityAh, temperatureC, holdsForSeason } = mode.claims;
+  const { currentA, voltageV, floatVoltageV, compensation, characteristic, batteryKinds, capacityAh, temperatureC, holdsForSeason } =
+    mode.claims;
   const stated: { label: string; words: string; from: string }[] = [];
   const add = (label: string, words: string, from: string): void => {
     stated.push({ label, words, from });
@@ -111,6 +114,8 @@ function statedBy(mode: Mode): ChargerResult["modes"][number]["stated"] {
   if (currentA !== undefined) add("Output current", currentA.words ?? formatStated(currentA.value, "A"), currentA.from);
   if (voltageV !== undefined) add("Voltage limit", voltageV.words ?? formatStated(voltageV.value, "V"), voltageV.from);
   if (floatVoltageV !== undefined) add("Float voltage", floatVoltageV.words ?? formatStated(floatVoltageV.value, "V"), floatVoltageV.from);
+  if (compensation !== undefined)
+    add("Voltage against temperature", compensation.words ?? `${compensation.mVPerKPerCell} mV for each K and cell`, compensation.from);
   if (characteristic !== undefined) add("Characteristic", characteristic.words ?? characteristic.value, characteristic.from);
   if (batteryKinds !== undefined) add("Batteries", batteryKinds.words ?? batteryKinds.value.join(", "), batteryKinds.from);
   if (capacityAh !== undefined)
@@ -122,19 +127,19 @@ function statedBy(mode: Mode): ChargerResult["modes"][number]["stated"] {
   return stated;
 }
 
-/** Which outcome stands for several tests: what any test put to the test and showed; too high a voltage outweighs the rest. */
-const rank: Readonly<Record<string, readonly JudgedClaim["outcome"][]>> = {
-  "claim-voltage": ["above", "short of", "meets", "cannot tell", "not put to the test"],
-  "claim-season": ["above", "short of", "meets", "cannot tell", "not put to the test"],
-};
-const usualRank: readonly JudgedClaim["outcome"][] = ["meets", "above", "short of", "cannot tell", "not put to the test"];
+/**
+ * Which outcome stands for several tests. A number must be met each time, so the test that says otherwise outweighs the rest; a
+ * characteristic that was seen once in full is one that the charger has.
+ */
+const rankOfCharacteristic: readonly JudgedClaim["outcome"][] = ["meets", "above", "short of", "cannot tell", "not put to the test"];
+const rankOfNumber: readonly JudgedClaim["outcome"][] = ["above", "short of", "meets", "cannot tell", "not put to the test"];
 
 /** One verdict a claim over all tests of a mode; where tests differ, that is said. */
 function mergeClaims(tests: readonly TestResult[]): JudgedClaim[] {
   const ids = [...new Set(tests.flatMap((test) => test.claims.map((claim) => claim.id)))];
   return ids.flatMap((id) => {
     const judged = tests.flatMap((test) => test.claims.filter((claim) => claim.id === id).map((claim) => ({ claim, test })));
-    const order = rank[id] ?? usualRank;
+    const order = id === "claim-characteristic" ? rankOfCharacteristic : rankOfNumber;
     const chosen = [...judged].sort((a, b) => order.indexOf(a.claim.outcome) - order.indexOf(b.claim.outcome))[0];
     if (chosen === undefined) return [];
     const others = outcomes.filter((outcome) => outcome !== chosen.claim.outcome && judged.some(({ claim }) => claim.outcome === outcome));
@@ -152,7 +157,14 @@ function mergeClaims(tests: readonly TestResult[]): JudgedClaim[] {
 
 function widestCharacteristic(tests: readonly TestResult[]): ChargerResult["modes"][number]["characteristic"] {
   const seen = tests
-    .flatMap((test) => test.recordings.map((recording) => recording.characteristic))
+    .flatMap((test) =>
+      test.recordings.map((recording) => ({
+        ...recording.characteristic,
+        test: test.id,
+        recording: recording.id,
+        stages: recording.stages,
+      })),
+    )
     .filter((characteristic) => characteristic.letters !== null)
     .sort((a, b) => Number(b.complete) - Number(a.complete) || (b.letters ?? "").length - (a.letters ?? "").length)[0];
   return seen ?? null;

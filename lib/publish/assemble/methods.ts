@@ -4,6 +4,7 @@ import { findings } from "../../judge/findings/index.ts";
 import { everyFigure } from "../../measure/figures/index.ts";
 import type { Rules } from "../../nouns/rules.ts";
 import type { MethodEntry } from "../results.ts";
+import { spreadMethods } from "./repeats.ts";
 
 export function assembleMethods(rules: Rules): MethodEntry[] {
   const figures = everyFigure(rules).map(
@@ -30,6 +31,15 @@ export function assembleMethods(rules: Rules): MethodEntry[] {
     source: "The charger's record.",
     checkedBy: [],
   };
+  const spreads = spreadMethods.map(
+    (spread): MethodEntry => ({
+      ...spread,
+      kind: "figure",
+      unit: "that of the figure",
+      method: `${spread.id}/1`,
+      checkedBy: [...spread.checkedBy],
+    }),
+  );
   const claims = claimMethods.map(
     (claim): MethodEntry => ({ ...claim, kind: "claim", method: `${claim.id}/1`, formula: null, checkedBy: [...claim.checkedBy] }),
   );
@@ -46,5 +56,5 @@ export function assembleMethods(rules: Rules): MethodEntry[] {
       checkedBy: [...finding.checkedBy],
     }),
   );
-  return [...figures, price, ...claims, ...judged];
+  return [...figures, price, ...spreads, ...claims, ...judged];
 }

@@ -1,7 +1,9 @@
 /** A charger's modes: what the maker states of each, and what became of the claims. */
 import type { ChargerResult } from "../results.ts";
+import { CharacteristicDrawing } from "./characteristic-drawing.tsx";
 import { ClaimsTable } from "./claims-table.tsx";
 import type { FindFigure } from "./findings.tsx";
+import { RepeatsTable } from "./repeats-table.tsx";
 import { sentence } from "./sentence.ts";
 
 /** How a mode charges, and its claims judged. */
@@ -16,8 +18,15 @@ export function ModeSection({ mode, find }: { mode: ChargerResult["modes"][numbe
           {mode.characteristic.complete ? "" : " No recording lasted until the charger was done, so the letters may go on."}
         </p>
       )}
+      {mode.characteristic === null ? null : (
+        <CharacteristicDrawing
+          stages={mode.characteristic.stages}
+          caption={`As recorded in ${mode.characteristic.recording} of test ${mode.characteristic.test}.`}
+        />
+      )}
       {mode.tests.length === 0 ? <p>This mode has not been put to the test.</p> : null}
       <ClaimsTable caption={`Claims of mode “${mode.name}”, judged over its tests`} claims={mode.claims} find={find} />
+      <RepeatsTable mode={mode.name} repeats={mode.repeats} find={find} />
     </section>
   );
 }

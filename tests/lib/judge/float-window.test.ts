@@ -1,9 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { floatWindowOf } from "../../../lib/judge/float-window.ts";
+import type { BatteryTemperature } from "../../../lib/measure/battery-temperature.ts";
 import { type Battery, battery, constructions } from "../../../lib/nouns/battery.ts";
+import type { CompensationRule } from "../../../lib/nouns/rules.ts";
 
-const of = (construction: Battery["construction"], cells = 6) =>
-  floatWindowOf(battery.parse({ name: "Bench", nominalVoltageV: cells * 2, cells, construction, capacityAh: 60 }));
+const usual: CompensationRule = { leastMVPerKPerCell: -3, mostMVPerKPerCell: -5, fromC: 5, toC: 40 };
+const exactly = (temperatureC: number): BatteryTemperature => ({ lowC: temperatureC, highC: temperatureC, words: "read", evidence: [] });
+const of = (construction: Battery["construction"], cells = 6, temperature?: BatteryTemperature, rule = usual) =>
+  floatWindowOf(battery.parse({ name: "Bench", nominalVoltageV: cells * 2, cells, construction, capacityAh: 60 }), temperature, rule);
 
 describe("float windows of a 12 V battery at 25 °C, against published figures", () => {
   it.each([
@@ -45,5 +49,41 @@ describe("float windows of a 12 V battery at 25 °C, against published figures",
   it("goes with the number of cells: half of it for 6 V, twice for 24 V", () => {
     expect(of("AGM", 3).highV).toBeCloseTo(6.9, 9);
     expect(of("AGM", 12).lowV).toBeCloseTo(27, 9);
+  });
+});
+
+describe("float windows at other temperatures", () => {
+  // A printed example (read on a battery maker's page): -18 mV/K for 12 V make 13.50 V at 25 °C into 13.77 V at 10 °C and 13.32 V at 35 °C.
+  const printed: CompensationRule = { ...usual, leastMVPerKPerCell: -3, mostMVPerKPerCell: -3 };
+  it.each([
+    // The window is printed for 20 to 25 °C, so the cold example's 15 K begin at 20 °C.
+    [5, 13.77],
+    [35, 13.32],
+  ])("moves the lower end, 13.50 V, at %f °C to the %f V that is printed", (temperatureC, printedV) => {
+    const { lowV, standardUncertainty } = of("AGM", 6, exactly(temperatureC), printed);
+    expect(lowV).toBeCloseTo(printedV, 9);
+    expect(standardUncertainty).toBe(0);
+  });
+
+  it("does not know where between -3 and -5 mV/K the battery's own slope lies, and carries that as uncertainty", () => {
+    // 15 K and 6 cells: 0.27 to 0.45 V, so 0.36 ± 0.09 V, rectangular.
+    const { lowV, highV, standardUncertainty } = of("AGM", 6, exactly(5));
+    expect(lowV).toBeCloseTo(13.86, 9);
+    expect(highV).toBeCloseTo(14.16, 9);
+    expect(standardUncertainty).toBeCloseTo(0.09 / Math.sqrt(3), 9);
+  });
+
+  it.each([20, 22, 25])("holds as printed at %f °C, between the two temperatures that makers print it for", (temperatureC) => {
+    expect(of("AGM", 6, exactly(temperatureC))).toMatchObject({ lowV: 13.5, highV: 13.8, standardUncertainty: 0 });
+  });
+
+  it("moves no further beyond the rule's range of temperatures", () => {
+    expect(of("AGM", 6, exactly(-10)).lowV).toBe(of("AGM", 6, exactly(0)).lowV);
+    expect(of("AGM", 6, exactly(0)).lowV).toBeGreaterThan(of("AGM", 6, exactly(10)).lowV);
+  });
+
+  it("tells the trade's rule of thumb beside it in the cold: 0.3 V more for 12 V at 0 °C (common practice)", () => {
+    expect(of("AGM", 6, exactly(0)).words).toContain("about +0.30 V");
+    expect(of("AGM", 6, exactly(20)).words).not.toContain("rule of thumb");
   });
 });

@@ -22,16 +22,18 @@ export type Columns = {
   readonly s: readonly number[];
   readonly v?: readonly number[] | undefined;
   readonly a?: readonly number[] | undefined;
+  /** Temperatures, °C. */
+  readonly t?: readonly number[] | undefined;
 };
 
 /** Samples of a log whose first line is a heading. */
-export function samplesOf({ s, v, a }: Columns, startMs: number | undefined): Samples {
+export function samplesOf({ s, v, a, t }: Columns, startMs: number | undefined): Samples {
   const missing = s.map(() => Number.NaN);
   return {
     elapsedS: Float64Array.from(s),
     voltagesV: Float64Array.from(v ?? missing),
     currentsA: Float64Array.from(a ?? missing),
-    temperaturesC: new Float64Array(0),
+    temperaturesC: Float64Array.from(t ?? []),
     lines: Uint32Array.from(s, (_, row) => row + 2),
     hasVoltage: v !== undefined,
     hasCurrent: a !== undefined,

@@ -59,12 +59,71 @@ describe("claim: voltage limit, 14.4 V with the site's tolerance of 1.5 % either
     expect(widthWith(0.2)).toBeGreaterThan(widthWith(0));
   });
 
-  it("doubts a voltage held in cold or heat, and one whose temperature nobody read", () => {
+  it("doubts a voltage whose temperature nobody read, and judges it as for 25 °C", () => {
     expect(judgeVoltage(contextAt(limitAt(14.4)))?.doubts).toEqual([expect.stringContaining("temperature was not read")]);
-    const cold = { readings: [visit(1, 1, { battery_C: 5 })] };
-    expect(judgeVoltage(contextAt(limitAt(14.4), recorder, cold))?.doubts).toEqual([expect.stringContaining("at 5 °C")]);
-    const mild = { readings: [visit(1, 1, { battery_C: 22 })] };
-    expect(judgeVoltage(contextAt(limitAt(14.4), recorder, mild))?.doubts).toEqual([]);
+    expect(judgeVoltage(contextAt(limitAt(14.4), recorder, batteryAt(22)))?.doubts).toEqual([]);
+  });
+});
+
+/** The battery read at one temperature, with a thermometer that nobody states the accuracy of: ±2 K. */
+const batteryAt = (battery_C: number, claims?: Record<string, unknown>) => ({
+  readings: [visit(1, 1, { battery_C })],
+  ...(claims === undefined ? {} : { claims }),
+});
+
+describe("claim: voltage limit, at the temperature that the battery had", () => {
+  const printed = { voltageV: { value: 14.4, from: "label" } };
+
+  it("is still above in ordinary warmth, where compensation moves hardly anything", () => {
+    expect(judgeVoltage(contextAt(limitAt(14.9), recorder, batteryAt(25)))).toMatchObject({ outcome: "above" });
+  });
+
+  it("cannot be told in the cold, where a compensating charger holds more and the maker says nothing of it", () => {
+    const claim = judgeVoltage(contextAt(limitAt(14.9), recorder, batteryAt(5)));
+    expect(claim).toMatchObject({ outcome: "cannot tell", probability: null, wouldSettle: expect.stringContaining("battery at 25 °C") });
+    expect(claim?.why).toContain("rule of thumb");
+  });
+
+  it("is above in the cold where not even compensation explains it: 20 K of -5 mV/K and 6 cells are 0.60 V", () => {
+    expect(judgeVoltage(contextAt(limitAt(15.4), recorder, batteryAt(5)))).toMatchObject({ outcome: "above" });
+  });
+
+  it("is short of in the cold: compensation only raises the voltage there", () => {
+    expect(judgeVoltage(contextAt(limitAt(14.0), recorder, batteryAt(5)))).toMatchObject({ outcome: "short of" });
+  });
+
+  it("cannot be told in heat, where a compensating charger holds less", () => {
+    expect(judgeVoltage(contextAt(limitAt(14.0), recorder, batteryAt(38)))).toMatchObject({ outcome: "cannot tell" });
+  });
+
+  it("moves the claim by what the maker states: 14.4 V with -4 mV/K a cell is 14.76 V at 10 °C", () => {
+    const compensated = { ...printed, compensation: { mVPerKPerCell: -4, from: "manual" } };
+    const claim = judgeVoltage(contextAt(limitAt(14.76), recorder, batteryAt(10, compensated)));
+    expect(claim).toMatchObject({
+      outcome: "meets",
+      acceptLow: expect.closeTo(14.4 * 0.985 + 0.36, 9),
+      acceptHigh: expect.closeTo(14.4 * 1.015 + 0.36, 9),
+    });
+    expect(judgeVoltage(contextAt(limitAt(14.4), recorder, batteryAt(10, compensated)))).toMatchObject({ outcome: "short of" });
+  });
+
+  it("holds a maker who states that the voltage stays to it", () => {
+    const fixed = { ...printed, compensation: { mVPerKPerCell: 0, from: "manual" } };
+    expect(judgeVoltage(contextAt(limitAt(14.9), recorder, batteryAt(5, fixed)))).toMatchObject({ outcome: "above" });
+  });
+
+  it("judges by the site's own rule", () => {
+    const compensation = { leastMVPerKPerCell: -1, mostMVPerKPerCell: -2, fromC: 0, toC: 40 };
+    const strict = { ...batteryAt(5), site: { rules: { compensation } } };
+    expect(judgeVoltage(contextAt(limitAt(14.95), recorder, strict))).toMatchObject({ outcome: "above" });
+  });
+
+  it("takes a probe on the battery before what visits read", () => {
+    const probed = { ...recorder, temperatureOf: "battery" as const };
+    const log = logOf(limitAt(14.9));
+    const warm = recordingOf({ ...log, t: log.s.map(() => 25) }, { recorder: probed });
+    const cold = { readings: [visit(1, 1, { battery_C: 5 })], connections: [{ onH: 0, offH: 14, recordings: [warm] }] };
+    expect(judgeVoltage(contextAt([], probed, cold))).toMatchObject({ outcome: "above" });
   });
 });
 

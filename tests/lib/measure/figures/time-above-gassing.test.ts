@@ -17,6 +17,12 @@ describe("time above gassing voltage", () => {
     });
   });
 
+  it("takes the gassing voltage at the battery's temperature: 2.44 V a cell at 10 °C, by the handbook's table (from memory)", () => {
+    const cold = { lowC: 10, highC: 10, words: "read", evidence: [] };
+    const outcome = timeAboveGassing.compute({ ...recordingOf(ramp), visitTemperature: cold });
+    expect(outcome).toMatchObject({ value: expect.closeTo(2 - (6 * 2.44 - 13.31), 3) });
+  });
+
   it("has no interval where the accuracy is not stated, and is absent without a voltage", () => {
     expect(timeAboveGassing.compute(recordingOf(ramp, { recorder: unstatedRecorder }))).toHaveProperty("interval", undefined);
     expect(timeAboveGassing.compute(recordingOf({ s: ramp.s, a: ramp.a }))).toMatchObject({ absent: "not recorded" });

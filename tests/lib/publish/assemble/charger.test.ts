@@ -40,10 +40,10 @@ describe("the results of a charger", () => {
   it("say of a claim that tests differ about, and which test is shown", () => {
     const [claim] = assembled(at(5), at(4)).modes[0]?.claims ?? [];
     expect(claim).toMatchObject({
-      outcome: "meets",
-      figure: "test-1/recording/log.csv#sustained-current",
-      why: expect.stringContaining("(test test-1)"),
-      doubts: ["another test of this mode says: short of"],
+      outcome: "short of",
+      figure: "test-2/recording/log.csv#charger-limited-current",
+      why: expect.stringContaining("(test test-2)"),
+      doubts: ["another test of this mode says: meets"],
     });
   });
 

@@ -1,0 +1,90 @@
+/** The charge characteristic drawn: voltage and current of each stage from its start to its end, one stage beside the next. */
+import { type Stage, stageKinds } from "../../nouns/stage.ts";
+import { formatDuration, formatNumber, withUnit } from "../../units/format.ts";
+
+const stageWidth = 76;
+const top = 28;
+const plotHeight = 84;
+const height = 140;
+/** More stages than these are not told apart in a drawing; the rest is counted in words. */
+const mostStages = 8;
+
+type Drawn = Stage & { readonly leftX: number };
+
+/** Stages stand side by side at one width each, so the drawing shows the order and the levels, and says the hours. */
+export function CharacteristicDrawing({ stages, caption }: { stages: readonly Stage[]; caption: string }) {
+  const drawn = stages.slice(0, mostStages).map((stage, place): Drawn => ({ ...stage, leftX: place * stageWidth }));
+  if (drawn.length === 0) return null;
+  const width = drawn.length * stageWidth;
+  const left = stages.length - drawn.length;
+  return (
+    <figure class="characteristic">
+      <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={describe(drawn)}>
+        {drawn.map((stage) => (
+          <g key={stage.leftX}>
+            <line x1={stage.leftX} x2={stage.leftX} y1={top - 6} y2={top + plotHeight} class="stage-edge" />
+            <text x={stage.leftX + stageWidth / 2} y={15} text-anchor="middle" class="stage-letter">
+              {stageKinds[stage.kind].letter ?? "·"}
+            </text>
+            <text x={stage.leftX + stageWidth / 2} y={height - 8} text-anchor="middle" class="stage-hours">
+              {formatDuration((stage.endS - stage.startS) / 3600)}
+            </text>
+          </g>
+        ))}
+        <Ends stages={drawn} start="voltageStartV" end="voltageEndV" fromZero={false} name="profile-voltage" />
+        <Ends stages={drawn} start="currentStartA" end="currentEndA" fromZero name="profile-current" />
+      </svg>
+      <figcaption>
+        {caption} Voltage is solid, current dashed, each at its own scale; stages have one width, whatever they lasted.
+        {left > 0 ? ` ${left} more ${left === 1 ? "stage is" : "stages are"} in the test's table.` : ""}
+      </figcaption>
+    </figure>
+  );
+}
+
+type EndsProps = {
+  readonly stages: readonly Drawn[];
+  readonly start: "voltageStartV" | "currentStartA";
+  readonly end: "voltageEndV" | "currentEndA";
+  readonly fromZero: boolean;
+  readonly name: string;
+};
+
+/** A stroke from the start to the end of every stage that has both. */
+function Ends({ stages, start, end, fromZero, name }: EndsProps) {
+  const seen = stages.flatMap((stage) => [stage[start], stage[end]]).filter((value) => value !== null);
+  const low = fromZero ? Math.min(0, ...seen) : Math.min(...seen);
+  const high = Math.max(...seen);
+  const y = (value: number): string => (top + (1 - (value - low) / (high - low || 1)) * plotHeight).toFixed(1);
+  const path = stages
+    .map((stage) => {
+      const from = stage[start];
+      const to = stage[end];
+      return from === null || to === null
+        ? ""
+        : `M${stage.leftX + 2} ${y(from)}${stroke(stage, y(from), y(to))}${stage.leftX + stageWidth - 2} ${y(to)}`;
+    })
+    .join("");
+  return path === "" ? null : <path d={path} class={name} />;
+}
+
+/** A current that falls at a held voltage falls steeply first; all else is drawn straight. */
+function stroke({ kind, leftX }: Drawn, fromY: string, toY: string): string {
+  return kind === "constant-voltage" && fromY !== toY ? `Q${leftX + stageWidth * 0.25} ${toY} ` : "L";
+}
+
+function describe(stages: readonly Drawn[]): string {
+  return stages
+    .map((stage) => {
+      const levels = [span(stage.voltageStartV, stage.voltageEndV, "V"), span(stage.currentStartA, stage.currentEndA, "A")].filter(
+        (text) => text !== "",
+      );
+      return `${stageKinds[stage.kind].label} for ${formatDuration((stage.endS - stage.startS) / 3600)}: ${levels.join(", ")}`;
+    })
+    .join("; ");
+}
+
+function span(from: number | null, to: number | null, unit: string): string {
+  if (from === null || to === null) return "";
+  return `${formatNumber(from, 2)} to ${withUnit(formatNumber(to, 2), unit)}`;
+}
