@@ -3,6 +3,7 @@ import path from "node:path";
 import { Command } from "commander";
 import { build } from "./commands/build.ts";
 import { check } from "./commands/check.ts";
+import { addDialectCommand } from "./commands/dialect.ts";
 import { writeSchemas } from "./commands/schemas.ts";
 import { serve } from "./commands/serve.ts";
 
@@ -30,6 +31,7 @@ withWorkspace(program.command("serve").description("build, serve on this machine
   .action(async (options) => {
     await serve({ ...places(options), port: Number(options.port), open: options.open });
   });
+addDialectCommand(program);
 program
   .command("schemas")
   .description("write docs/schemas from the code")

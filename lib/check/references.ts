@@ -1,5 +1,7 @@
+import type { Instrument } from "../nouns/instrument.ts";
 import type { Problem } from "../nouns/problem.ts";
-import { nearest } from "../read/record.ts";
+import type { Test } from "../nouns/test.ts";
+import { nearest, type PlacedRecord } from "../read/record.ts";
 import type { TestFolder, Workspace } from "../read/workspace.ts";
 
 /** Every name that a test's record uses stands for a record that is there, and a mode for one that the charger has. */
@@ -31,6 +33,7 @@ export function checkReferences(workspace: Workspace, folder: TestFolder): Probl
   const instruments = [...workspace.instruments.keys()];
   for (const [role, id] of Object.entries(value.instruments))
     if (id !== undefined) check("instrument", id, instruments, ["instruments", role], "data/instruments/*.yaml");
+  problems.push(...checkKinds(workspace, folder, record));
   value.connections.forEach((connection, index) => {
     connection.recordings.forEach((entry, place) => {
       if (typeof entry !== "string" && entry.recorder !== undefined)
@@ -44,4 +47,39 @@ export function checkReferences(workspace: Workspace, folder: TestFolder): Probl
     });
   });
   return problems;
+}
+
+type Role = keyof Test["instruments"];
+
+/** Which kinds of instrument may have a role, and the quantity that lets any other kind have it as well: a clamp meter may measure volts. */
+const roles: Readonly<Record<Role, { kinds: readonly Instrument["kind"][]; measures: keyof Instrument["measures"] | undefined }>> = {
+  recorder: { kinds: ["recorder"], measures: undefined },
+  hydrometer: { kinds: ["hydrometer", "refractometer"], measures: "density" },
+  voltmeter: { kinds: ["voltmeter"], measures: "voltage" },
+  clampMeter: { kinds: ["clamp-meter"], measures: "current" },
+  batteryTester: { kinds: ["battery-tester"], measures: "crankingCurrent" },
+  thermometer: { kinds: ["thermometer"], measures: "temperature" },
+  energyMeter: { kinds: ["energy-meter"], measures: "energy" },
+  scale: { kinds: ["scale"], measures: "weight" },
+};
+
+/** Each instrument is of a kind that can do what the test has it do. */
+function checkKinds(workspace: Workspace, folder: TestFolder, record: PlacedRecord<Test>): Problem[] {
+  return (Object.entries(record.value.instruments) as [Role, string | undefined][]).flatMap(([role, id]) => {
+    const instrument = id === undefined ? undefined : workspace.instruments.get(id)?.value;
+    if (instrument === undefined) return [];
+    const { kinds, measures } = roles[role];
+    if (kinds.includes(instrument.kind) || (measures !== undefined && instrument.measures[measures] !== undefined)) return [];
+    return [
+      {
+        id: "instrument-kind",
+        level: "doubt",
+        place: record.placeOf(["instruments", role]),
+        found: `"${id}", a ${instrument.kind}`,
+        expected: `a ${kinds.join(" or ")} as ${role}${measures === undefined ? "" : `, or an instrument that states how well it measures ${measures}`}`,
+        mend: "name the instrument that was used, or correct its kind in its record",
+        test: folder.id,
+      },
+    ];
+  });
 }

@@ -27,6 +27,11 @@ export const battery = z
       .describe("Density of this battery's acid when full, with the convention it is written in"),
     emptyDensity: z.strictObject({ value: z.number().min(1).max(1.4), convention: hydrometerConvention }).optional(),
     electrolyteKgPerCell: z.number().positive().optional().describe("Mass of acid in one cell when the battery is full, where known"),
+    waterReserveGPerCell: z
+      .number()
+      .positive()
+      .optional()
+      .describe("Water that one cell may lose before its plates fall dry, g: from the upper mark to the top of the plates, where known"),
     madeOn: z.string().optional().describe("Date of manufacture or date code"),
     condition: z.string().optional().describe("Age, history and state, in the reviewer's words"),
   })

@@ -15,7 +15,9 @@ export const figure = z
     low: z
       .number()
       .nullable()
-      .describe("Lower end of the interval that holds the true value with 95 % probability; null where no interval can be defended"),
+      .describe(
+        "Lower end of the interval that holds the true value with 95 % probability; null where no interval can be defended. An absent value may still have bounds",
+      ),
     high: z.number().nullable(),
     basis: z.enum(["measured", "projected", "stated"]).describe("Measured on the bench, projected by a model, or stated by somebody"),
     method: z.string().describe("Method and its version, such as charge-recorded/1"),

@@ -64,7 +64,14 @@ export const dialect = z
   .strictObject({
     encoding: z.string().optional().describe("A WHATWG encoding label such as utf-8, utf-16le or windows-1250"),
     delimiter: z.enum([",", ";", "\t", "|", " "]).optional(),
+    columnStarts: z
+      .array(z.int().positive())
+      .min(2)
+      .optional()
+      .describe("For columns by place: the character, counted from 1, at which each starts; takes the place of delimiter"),
     decimalMark: z.enum([".", ","]).optional(),
+    thousandsMark: z.enum([",", ".", "'", "blank"]).optional().describe("What stands between groups of three digits, where something does"),
+    sheet: z.string().min(1).optional().describe("For a spreadsheet: the sheet's name. `the first` where left out"),
     preambleLines: z.int().nonnegative().optional().describe("Lines above the heading that are not data"),
     headings: z.boolean().optional().describe("Whether the first line after the preamble names the columns"),
     time: z
@@ -73,12 +80,13 @@ export const dialect = z
         number: z.int().positive().optional(),
         dateName: z.string().optional().describe("A separate date column, where date and time stand apart"),
         kind: z
-          .enum(["elapsed", "iso", "local", "unix"])
+          .enum(["elapsed", "iso", "local", "unix", "time-of-day", "serial"])
           .optional()
           .describe(
-            "elapsed: counts from the start; iso: carries its zone; local: wall-clock time of the test's zone; unix: seconds since 1970",
+            "elapsed: counts from the start; iso: carries its zone; local: wall-clock time of the test's zone; unix: seconds since 1970; time-of-day: without a date, which the connection's on gives; serial: days of a spreadsheet, in the test's zone",
           ),
         unit: z.enum(quantityUnits.time).optional().describe("For elapsed and unix times"),
+        clock: z.enum(["h:mm", "mm:ss"]).optional().describe("For elapsed times of two parts, such as 05:30"),
         order: z
           .enum(["year-month-day", "day-month-year", "month-day-year"])
           .optional()
@@ -88,6 +96,9 @@ export const dialect = z
     voltage: column(quantityUnits.voltage).optional(),
     current: column(quantityUnits.current).optional(),
     temperature: column(quantityUnits.temperature).optional(),
+    power: column(quantityUnits.power).optional().describe("Read only to check voltage and current by it"),
+    charge: column(quantityUnits.charge).optional().describe("A column that counts charge; read only to check the current by it"),
+    part: z.string().optional().describe("The column that numbers the recordings of one file, by its heading"),
     chargingSign: z
       .enum(["positive", "negative"])
       .optional()

@@ -24,6 +24,7 @@ export const readingColumns = {
   cranking_A: { label: "Cranking current", unit: "A", low: 0, high: 3000, instrument: "batteryTester" },
   mains_kWh: { label: "Mains energy meter", unit: "kWh", low: 0, high: 1e6, instrument: "energyMeter" },
   weight_kg: { label: "Battery weight", unit: "kg", low: 0.1, high: 200, instrument: "scale" },
+  topped_up_g: { label: "Water topped up after the readings", unit: "g", low: 0, high: 5000, instrument: undefined },
 } as const;
 
 export type ReadingColumn = keyof typeof readingColumns;

@@ -11,6 +11,9 @@ export type CompensationRule = {
   readonly toC: number;
 };
 
+/** How warm acid may get on charge: from the first take care, from the second stop. */
+export type AcidTemperatureRule = { readonly cautionC: number; readonly stopC: number };
+
 export type Rules = {
   readonly decision: "simple" | "guarded";
   readonly coverageFactor: number;
@@ -20,6 +23,8 @@ export type Rules = {
   readonly lifeUses: number;
   readonly chargerEfficiency: { readonly low: number; readonly high: number };
   readonly compensation: CompensationRule;
+  readonly leastRestH: number;
+  readonly acidTemperature: AcidTemperatureRule;
 };
 
 const defaults: Rules = {
@@ -31,6 +36,8 @@ const defaults: Rules = {
   lifeUses: 100,
   chargerEfficiency: { low: 0.7, high: 0.9 },
   compensation: { leastMVPerKPerCell: -3, mostMVPerKPerCell: -5, fromC: 5, toC: 40 },
+  leastRestH: 4,
+  acidTemperature: { cautionC: 45, stopC: 50 },
 };
 
 const percent = (share: number): string => `${Number((share * 100).toFixed(2))} %`;
@@ -74,6 +81,16 @@ const told: { readonly [K in keyof Rules]: { label: string; show: (value: Rules[
       `${value.leastMVPerKPerCell} to ${value.mostMVPerKPerCell} mV for each K and cell from 25 °C, no further than ${value.fromC} and ${value.toC} °C`,
     source:
       "Battery makers and trade pages: float commonly -3, boost -4 to -5 mV/K a cell, clipped at about 5 and 40 °C (read). A rule of thumb of the trade, about 0.3 V more for 12 V near 0 °C, is -2 mV/K a cell (common practice)",
+  },
+  leastRestH: {
+    label: "Rest before a voltage is turned into a density",
+    show: (value) => `${value} h`,
+    source: "Vehicle service manuals ask for 2 to 4 h (read), IEC 60095-1 for 24 h (from memory)",
+  },
+  acidTemperature: {
+    label: "Acid on charge: warm from, too hot from",
+    show: (value) => `${value.cautionC} °C, ${value.stopC} °C`,
+    source: "Common practice: slow the charge from 45 °C, stop it at 50 °C. The battery's maker has the last word",
   },
 };
 

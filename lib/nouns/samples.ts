@@ -15,6 +15,10 @@ export type Samples = {
   readonly hasCurrent: boolean;
   /** The first row's instant in milliseconds since 1970 UTC; undefined where the log only counts. */
   readonly startMs: number | undefined;
+  /** The recorder's own power column, W, where it has one; only voltage and current are measured from, this checks them. NaN where a row has none. */
+  readonly powersW?: Float64Array;
+  /** The recorder's own count of charge, Ah, where it has one; it checks the current. NaN where a row has none. */
+  readonly chargesAh?: Float64Array;
 };
 
 /** Every line of a log is one of these; the counts are published, so nothing is skipped in silence. */

@@ -29,6 +29,26 @@ export const site = z
         source: z.string().optional(),
       })
       .optional(),
+    exchangeRates: z
+      .array(
+        z.strictObject({
+          from: z.string().regex(/^[A-Z]{3}$/),
+          to: z.string().regex(/^[A-Z]{3}$/),
+          rate: z.number().positive().describe("How much of the second currency one unit of the first buys"),
+          on: isoDate,
+          source: z.string().optional(),
+        }),
+      )
+      .optional()
+      .describe("Rates by which a charger's price and the price of electricity in another currency are brought together"),
+    ownersTime: z
+      .strictObject({
+        minutesPerVisit: z.number().positive(),
+        valuePerHour: z.number().nonnegative(),
+        currency: z.string().regex(/^[A-Z]{3}$/),
+      })
+      .optional()
+      .describe("What a visit to the battery costs its owner; left out of the costs where it is left out here"),
     rules: z
       .strictObject({
         decision: z
@@ -53,6 +73,12 @@ export const site = z
           .refine((rule) => rule.fromC < 25 && rule.toC > 25, "a range of temperatures with 25 °C in it")
           .optional()
           .describe("How a charge voltage should move with the battery's temperature, in mV for each K and cell, both negative"),
+        leastRestH: z.number().positive().optional().describe("Rest after which a rest voltage may be turned into a density, h"),
+        acidTemperature: z
+          .strictObject({ cautionC: z.number(), stopC: z.number() })
+          .refine((rule) => rule.cautionC < rule.stopC, "cautionC below stopC")
+          .optional()
+          .describe("Acid on charge, °C: from which to take care, and from which to stop"),
         chargerEfficiency: z.strictObject({ low: z.number().positive().max(1), high: z.number().positive().max(1) }).optional(),
       })
       .default({})

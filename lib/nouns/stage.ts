@@ -42,6 +42,16 @@ export const stageKinds = {
   rest: { label: "Rest", letter: null, explain: "No charging current; the battery's voltage relaxes." },
   interrupted: { label: "Interrupted", letter: null, explain: "No current for a while, in the middle of a charge that then went on." },
   discharge: { label: "Discharge", letter: null, explain: "Current flows out of the battery." },
+  "no-battery": {
+    label: "No battery at the leads",
+    letter: null,
+    explain: "No current and next to no voltage: the clamps, or the recorder's own leads, were off the battery.",
+  },
+  reversed: {
+    label: "Leads the wrong way round",
+    letter: null,
+    explain: "A negative voltage: clamps or recorder were on the wrong posts. Danger: a charger connected so can burn or make sparks.",
+  },
   unexplained: { label: "Unexplained", letter: null, explain: "Fits none of the kinds." },
 } as const;
 export type StageKind = keyof typeof stageKinds;

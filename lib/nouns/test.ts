@@ -14,7 +14,9 @@ function isKnownZone(name: string): boolean {
   }
 }
 
-const logName = z.string().regex(/^logs\/[^/\\]+$/, "a file in this test's logs folder, such as logs/day-1.csv");
+const logName = z
+  .string()
+  .regex(/^logs(?:\/(?!\.)[^/\\]+)+$/, "a file in this test's logs folder, such as logs/day-1.csv or logs/day-1/part-2.csv");
 
 export const connection = z
   .strictObject({
@@ -28,6 +30,9 @@ export const connection = z
           logName,
           z.strictObject({
             file: logName,
+            part: z.int().positive().optional().describe("Which recording, counted from 1, where the file holds several"),
+            with: logName.optional().describe("The log of the other of voltage and current, where they were recorded in two files"),
+            withClockAheadS: z.number().optional().describe("How far that file's clock runs ahead of this one's, s"),
             recorder: slug.optional().describe("Where this log comes from another recorder than the test's"),
             startedAt: isoInstant.optional().describe("For a log that counts from its start"),
             endedBy: z
@@ -45,6 +50,25 @@ export const connection = z
     note: z.string().optional(),
   })
   .describe("From clamps on to clamps off; the trade says charge cycle");
+
+/** The stop rule as numbers, so that the visits can be held against it. Readings count as corrected to 25 °C. */
+export const stopRuleOfTarget = z
+  .strictObject({
+    equalReadings: z.int().min(2).max(12).describe("How many readings, one after the other, must be equal: 3 after IEC 60095-1"),
+    apartMin: z
+      .number()
+      .positive()
+      .max(1440)
+      .describe("Minutes on charge from one to the next: 15 after IEC 60095-1, 60 in other practice"),
+    withinKgPerL: z
+      .number()
+      .positive()
+      .max(0.02)
+      .default(0.002)
+      .describe("They count as equal where the highest is no further than this above the lowest, kg/l at 25 °C"),
+  })
+  .describe("The stop rule in numbers; with it the site says whether the visits show that it was met");
+export type StopRuleOfTarget = z.infer<typeof stopRuleOfTarget>;
 
 export const test = z
   .strictObject({
@@ -74,6 +98,7 @@ export const test = z
           .string()
           .optional()
           .describe("What counts as reached, such as three equal corrected readings 15 min apart (IEC 60095-1)"),
+        stop: stopRuleOfTarget.optional(),
       })
       .optional()
       .describe("What the test was run to; left out for sealed batteries"),

@@ -40,28 +40,57 @@ export async function readHead(absolutePath: string, length: number): Promise<Ui
   }
 }
 
+/** A plain file's bytes, streamed. */
+export function bytesOfFile(absolutePath: string): AsyncIterable<Uint8Array> {
+  return createReadStream(absolutePath, { flags: "r", highWaterMark: 1 << 18 });
+}
+
+/** The first bytes of a stream, at most `length` of them; the rest is not waited for. */
+export async function headOf(bytes: AsyncIterable<Uint8Array>, length: number): Promise<Uint8Array> {
+  const head = new Uint8Array(length);
+  let filled = 0;
+  for await (const chunk of bytes) {
+    const taken = chunk.subarray(0, length - filled);
+    head.set(taken, filled);
+    filled += taken.length;
+    if (filled === length) break;
+  }
+  return head.subarray(0, filled);
+}
+
 /**
- * Streams a file's text, decoded; the byte order mark is taken off.
+ * Decodes streamed bytes; the byte order mark is taken off.
  * @throws TypeError where the bytes are not of that encoding
  */
-export async function* decodeFile(absolutePath: string, encoding: string): AsyncGenerator<string> {
+export async function* decode(bytes: AsyncIterable<Uint8Array>, encoding: string): AsyncGenerator<string> {
   const decoder = new TextDecoder(encoding, { fatal: true });
-  for await (const chunk of createReadStream(absolutePath, { flags: "r", highWaterMark: 1 << 18 })) {
-    const text = decoder.decode(chunk as Uint8Array, { stream: true });
+  for await (const chunk of bytes) {
+    const text = decoder.decode(chunk, { stream: true });
     if (text.length > 0) yield text;
   }
   const rest = decoder.decode();
   if (rest.length > 0) yield rest;
 }
 
-/** Streams a file's lines without their endings; `\r\n`, `\n` and `\r` all end a line. */
-export async function* linesOfFile(absolutePath: string, encoding: string): AsyncGenerator<string> {
+/** Lines of streamed text without their endings; `\r\n`, `\n` and `\r` all end a line, and what stands behind the last of them is a line, if an empty one. */
+export async function* linesOf(texts: AsyncIterable<string>): AsyncGenerator<string> {
   let rest = "";
-  for await (const text of decodeFile(absolutePath, encoding)) {
+  for await (const text of texts) {
     rest += text;
     const lines = rest.split(/\r\n|\n|\r(?!$)/);
     rest = lines.pop() ?? "";
     yield* lines;
   }
-  yield rest.endsWith("\r") ? rest.slice(0, -1) : rest;
+  if (!rest.endsWith("\r")) yield rest;
+  else yield* [rest.slice(0, -1), ""];
+}
+
+/** Streams a plain file's text, decoded. */
+export function decodeFile(absolutePath: string, encoding: string): AsyncGenerator<string> {
+  return decode(bytesOfFile(absolutePath), encoding);
+}
+
+/** Streams a plain file's lines. */
+export function linesOfFile(absolutePath: string, encoding: string): AsyncGenerator<string> {
+  return linesOf(decodeFile(absolutePath, encoding));
 }

@@ -1,28 +1,44 @@
 /**
  * Works out how a log file is written: what the instrument's record says, and for the rest what the file itself shows.
- * Each choice is told with where it came from, so that the test page can show how the file was read.
+ *
+ *   lines ──► layout ──► headings ──► roles ──► units ──► times ──► a dialect with nothing left open
+ *             fields,    names and    which     and       count,      or the questions that are left
+ *             numbers    units        is what   signs     order
+ *
+ * Each choice is told with where it came from and why, so that the test page and the command can show how the file was read. Each step
+ * stands in a file of its own under dialect/.
  */
 import { type Dialect, quantityUnits } from "../nouns/instrument.ts";
 import type { Place, Problem } from "../nouns/problem.ts";
-import { type DateOrder, isDateAlone, looksLikeTime, parseClockS, parseInstantMs, parseWallClockMs } from "./clock.ts";
-import { type DecimalMark, parseNumber } from "./numbers.ts";
+import { looksLikeTime } from "./clock.ts";
+import { markNames, type Splitter, splitLine } from "./dialect/fields.ts";
+import { findHeadings, type Heading } from "./dialect/headings.ts";
+import { doubtfulComma, findLayout, type NumberForm } from "./dialect/layout.ts";
+import { choice, type Question } from "./dialect/questions.ts";
+import { type Column, candidatesFor, columnsOf, findDateAndTime, findPartColumn, type Role, timeColumns } from "./dialect/roles.ts";
+import { describeTime, joinDateAndTime, resolveTime, type TimeReading } from "./dialect/times.ts";
+import { type MissingMarks, missingMarks } from "./missing.ts";
+import { parseNumber } from "./numbers.ts";
 import { nearest } from "./record.ts";
+import { parseQuantity, parseUnit } from "./units.ts";
+
+export { splitFields } from "./dialect/fields.ts";
+export type { TimeReading } from "./dialect/times.ts";
 
 /** One choice of how a file is read. */
 export type ReadAs = { readonly what: string; readonly value: string; readonly from: "instrument record" | "test record" | "detected" };
 
-export type TimeReading =
-  | { readonly kind: "elapsed"; readonly unitS: number }
-  | { readonly kind: "clock" }
-  | { readonly kind: "unix"; readonly unitS: number }
-  | { readonly kind: "iso" }
-  | { readonly kind: "local"; readonly order: DateOrder };
+/** Why a choice was made, where the file made it. */
+export type Evidence = { readonly what: string; readonly why: string };
+
+/** A column of numbers: its field, counted from 0, and the divisor to volts, amperes, watts or ampere-hours for values without a unit of their own. */
+export type ValueColumn = { readonly field: number; readonly divisor: number };
 
 /** A dialect with nothing left open. Field numbers count from 0. */
 export type ResolvedDialect = {
   readonly encoding: string;
-  readonly delimiter: string;
-  readonly decimalMark: DecimalMark;
+  readonly splitter: Splitter;
+  readonly form: NumberForm;
   /** Lines above the first row of data, headings included. */
   readonly linesBeforeData: number;
   readonly headings: readonly string[] | undefined;
@@ -31,166 +47,33 @@ export type ResolvedDialect = {
   readonly time: TimeReading;
   readonly timeField: number;
   readonly dateField: number | undefined;
-  readonly voltage: { readonly field: number; readonly divisor: number } | undefined;
-  readonly current: { readonly field: number; readonly divisor: number } | undefined;
+  readonly voltage: ValueColumn | undefined;
+  readonly current: ValueColumn | undefined;
   readonly temperature: { readonly field: number; readonly unit: (typeof quantityUnits.temperature)[number] } | undefined;
+  /** Columns of the recorder's own sums, by which voltage and current are checked. */
+  readonly power: ValueColumn | undefined;
+  readonly charge: ValueColumn | undefined;
+  /** The column that numbers the recordings of the file. */
+  readonly partField: number | undefined;
   /** +1 or -1 turns the file's current into "into the battery is positive"; undefined: to be told from the whole file. */
   readonly currentSign: 1 | -1 | undefined;
-  readonly missing: ReadonlySet<string>;
+  readonly missing: MissingMarks;
   readonly readAs: readonly ReadAs[];
+  readonly evidence: readonly Evidence[];
+};
+
+export type Resolution = {
+  readonly value: ResolvedDialect | undefined;
+  readonly problems: Problem[];
+  /** What is asked, in the form in which a command can offer the answers. */
+  readonly questions: readonly Question[];
 };
 
 /** Divisors, since 12200 / 1000 is 12.2 to the last digit and 12200 × 0.001 is not. */
-const unitDivisors: Readonly<Record<string, number>> = { V: 1, mV: 1000, A: 1, mA: 1000 };
-const timeUnitS: Readonly<Record<string, number>> = { ms: 1e-3, s: 1, min: 60, h: 3600, d: 86_400 };
-
-/** Texts that recorders write for "no value". */
-const usualMissing = ["", "-", "--", "---", "----", "OL", "O.L", "NaN", "nan", "NAN", "null", "n/a", "N/A", "#N/A", "inf", "-inf"];
-
-const delimiters = [";", "\t", ",", "|", " "] as const;
-const delimiterNames: Readonly<Record<string, string>> = { ";": "semicolon", "\t": "tab", ",": "comma", "|": "bar", " ": "space" };
+const divisorOf = (symbol: string): number => parseUnit(symbol)?.divisor ?? 1;
 
 /** Headings of what a recorder may log beside voltage and current, and that is left unread on purpose. */
 const otherQuantity = /^(?:n|no|nr|index|row|sample|count|energy|capacity|charge|power|status|mode|m?[aw]h|m?w)\b/i;
-
-/** Splits one line into fields the way csv-parse does for a line that ends its quotes: enough to look at a file's head. */
-export function splitFields(line: string, delimiter: string): string[] {
-  if (!line.includes('"')) return line.split(delimiter);
-  const fields: string[] = [];
-  let field = "";
-  let quoted = false;
-  for (let i = 0; i < line.length; i++) {
-    const character = line.charAt(i);
-    if (character === '"') {
-      if (quoted && line.charAt(i + 1) === '"') {
-        field += '"';
-        i++;
-      } else quoted = !quoted;
-    } else if (character === delimiter && !quoted) {
-      fields.push(field);
-      field = "";
-    } else field += character;
-  }
-  fields.push(field);
-  return fields;
-}
-
-type Layout = {
-  delimiter: string;
-  decimalMark: DecimalMark;
-  firstDataLine: number;
-  fieldCount: number;
-  dataRows: number;
-  /** Fields of those rows that are numbers, times or missing. */
-  readable: number;
-};
-
-/** How much of a row must be numbers, times or missing: all of it, or, for recorders that add a column of words, half. */
-type Strictness = "whole" | "half";
-
-/** The delimiter and decimal mark under which most of the head's lines are rows of numbers and times; ties go to the first tried. */
-function findLayout(lines: readonly string[], declared: Dialect | undefined, missing: ReadonlySet<string>): Layout | undefined {
-  return bestLayout(lines, declared, missing, "whole") ?? bestLayout(lines, declared, missing, "half");
-}
-
-function bestLayout(
-  lines: readonly string[],
-  declared: Dialect | undefined,
-  missing: ReadonlySet<string>,
-  strictness: Strictness,
-): Layout | undefined {
-  let best: Layout | undefined;
-  for (const delimiter of declared?.delimiter === undefined ? delimiters : [declared.delimiter]) {
-    for (const decimalMark of declared?.decimalMark === undefined ? ([".", ","] as const) : [declared.decimalMark]) {
-      const layout = layoutUnder(lines, delimiter, decimalMark, missing, declared?.preambleLines ?? 0, strictness);
-      if (layout === undefined) continue;
-      const isBetter =
-        best === undefined || layout.dataRows > best.dataRows || (layout.dataRows === best.dataRows && layout.readable > best.readable);
-      if (isBetter) best = layout;
-    }
-  }
-  return best;
-}
-
-function layoutUnder(
-  lines: readonly string[],
-  delimiter: string,
-  decimalMark: DecimalMark,
-  missing: ReadonlySet<string>,
-  skip: number,
-  strictness: Strictness,
-): Layout | undefined {
-  const counts = new Map<number, { rows: number; first: number; readable: number }>();
-  for (let index = skip; index < lines.length; index++) {
-    const fields = splitFields(lines[index] ?? "", delimiter);
-    if (fields.length < 2) continue;
-    const { readable, numbers } = countReadable(fields, decimalMark, missing);
-    const isData = strictness === "whole" ? readable === fields.length : readable >= 2 && readable * 2 >= fields.length;
-    if (!isData || numbers === 0) continue;
-    const seen = counts.get(fields.length);
-    if (seen === undefined) counts.set(fields.length, { rows: 1, first: index, readable });
-    else {
-      seen.rows++;
-      seen.readable += readable;
-    }
-  }
-  let best: Layout | undefined;
-  for (const [fieldCount, { rows, first, readable }] of counts)
-    if (best === undefined || rows > best.dataRows)
-      best = { delimiter, decimalMark, firstDataLine: first, fieldCount, dataRows: rows, readable };
-  if (best === undefined) return undefined;
-  return { ...best, firstDataLine: firstRowAbove(lines, best, missing, skip) };
-}
-
-/** How many fields of a row are numbers, times or missing, and how many of these are numbers. */
-function countReadable(
-  fields: readonly string[],
-  decimalMark: DecimalMark,
-  missing: ReadonlySet<string>,
-): { readable: number; numbers: number } {
-  let readable = 0;
-  let numbers = 0;
-  for (const field of fields) {
-    const text = field.trim();
-    if (!Number.isNaN(parseNumber(text, decimalMark))) numbers++;
-    else if (!missing.has(text) && !looksLikeTime(text)) continue;
-    readable++;
-  }
-  return { readable, numbers };
-}
-
-/** Where the data start when rows that can be read but for a field are counted in, so that a garbled first row is told, not taken for headings. */
-function firstRowAbove(lines: readonly string[], layout: Layout, missing: ReadonlySet<string>, skip: number): number {
-  let first = layout.firstDataLine;
-  while (first > skip) {
-    const fields = splitFields(lines[first - 1] ?? "", layout.delimiter);
-    const { readable, numbers } = countReadable(fields, layout.decimalMark, missing);
-    if (fields.length !== layout.fieldCount || numbers === 0 || readable * 2 <= fields.length) break;
-    first--;
-  }
-  return first;
-}
-
-const roleWords = {
-  time: /^(?:date[ _-]?time|time|timestamp|date|elapsed|clock|datetime|zeit|datum|uhrzeit|czas|data|godzina|heure|temps|hora|tiempo|t)(?:\b|_)/i,
-  voltage: /^(?:v|u|volt|volts|voltage|spannung|napi[eę]cie|tension|voltaje|tensi[oó]n|ubat|vbat|u_?batt?|v_?batt?)(?:\b|_)/i,
-  current: /^(?:i|a|amp|amps|ampere|current|strom|pr[aą]d|courant|corriente|ibat|i_?batt?)(?:\b|_)/i,
-  // Not "temps", which is French for time.
-  temperature: /^(?:temp(?!s\b)|temperatur|temperatura|temp[eé]rature)/i,
-} as const;
-
-const headingUnit = /(?:[[(/_]|\s|^)\s*(mV|V|mA|A|°C|°F|degC|degF|C|F|K|ms|s|sec|min|h|d)\s*[\])]?\s*$/;
-
-type Heading = { readonly text: string; readonly unit: string | undefined };
-
-function readHeading(name: string, unitRow: string | undefined): Heading {
-  const text = name.trim().replace(/^\uFEFF/, "");
-  const unit = unitRow?.trim().replace(/^[[(]|[\])]$/g, "") || headingUnit.exec(text)?.[1];
-  const spelled: Readonly<Record<string, string>> = { degC: "°C", C: "°C", degF: "°F", F: "°F", sec: "s" };
-  return { text, unit: unit === undefined ? undefined : (spelled[unit] ?? unit) };
-}
-
-const onlyUnits = /^\s*[[(]?\s*(?:mV|V|mA|A|°C|°F|C|F|K|ms|s|sec|min|h|d|W|Wh|Ah|mAh|%)?\s*[\])]?\s*$/;
 
 /** A log from which nothing can be read, because nothing is in it. */
 export function emptyLog(file: string, found: string): Problem {
@@ -204,12 +87,16 @@ export function emptyLog(file: string, found: string): Problem {
   };
 }
 
+/** So many rows are enough to see what a column holds. */
+const rowsLookedAt = 2000;
+
 /**
  * Resolves a dialect for one file.
  *
- * @param head      the file's first lines, whole ones only, decoded
- * @param declared  what the instrument's record says; each field of it is taken as it stands
- * @param at        the log file, and where in the instrument's record the dialect stands
+ * @param head         the file's first lines, whole ones only, decoded
+ * @param declared     what the instrument's record says; each field of it is taken as it stands
+ * @param file         the log file, for messages
+ * @param recordPlace  where in the instrument's record the dialect stands
  * @returns the dialect, or problems that say what the record must tell
  */
 export function resolveDialect(
@@ -218,199 +105,131 @@ export function resolveDialect(
   declared: Dialect | undefined,
   file: string,
   recordPlace: Place | undefined,
-): { value: ResolvedDialect | undefined; problems: Problem[] } {
-  const problems: Problem[] = [];
-  const readAs: ReadAs[] = [];
-  const note = (what: string, value: string, isDeclared: boolean): void => {
-    readAs.push({ what, value, from: isDeclared ? "instrument record" : "detected" });
-  };
-  const recordNotes = [
-    recordPlace === undefined
-      ? "test.yaml names no recorder for this log: instruments: recorder: with a record in data/instruments"
-      : `${recordPlace.file}:${recordPlace.line ?? 1} describes this recorder`,
-  ];
-  const ask = (found: string, expected: string, mend: string, line = 1): void => {
-    problems.push({ id: "log-dialect", level: "error", place: { file, line, column: 1 }, found, expected, mend, notes: recordNotes });
-  };
+): Resolution {
+  return new Resolver(head, encoding, declared, file, recordPlace).resolve();
+}
 
-  const missing = new Set([...usualMissing, ...(declared?.missing ?? [])]);
-  const layout = findLayout(head, declared, missing);
-  if (layout === undefined) {
-    const shown = head.find((line) => line.trim() !== "");
-    if (shown === undefined) return { value: undefined, problems: [emptyLog(file, "an empty file")] };
-    ask(
-      `"${shown.slice(0, 60)}"`,
-      "rows of numbers, parted by semicolon, tab, comma, bar or space",
-      "where nothing was recorded, take the log out of test.yaml; else say in the recorder's record how it writes: dialect: with delimiter, decimalMark and preambleLines",
-    );
-    return { value: undefined, problems };
+/** The steps of one resolution; what they note and ask is gathered on the way. */
+class Resolver {
+  readonly #problems: Problem[] = [];
+  readonly #questions: Question[] = [];
+  readonly #readAs: ReadAs[] = [];
+  readonly #evidence: Evidence[] = [];
+  readonly #head: readonly string[];
+  readonly #encoding: string;
+  readonly #declared: Dialect | undefined;
+  readonly #file: string;
+  readonly #notes: readonly string[];
+  #timeWhy = "";
+
+  constructor(head: readonly string[], encoding: string, declared: Dialect | undefined, file: string, recordPlace: Place | undefined) {
+    this.#head = head;
+    this.#encoding = encoding;
+    this.#declared = declared;
+    this.#file = file;
+    this.#notes = [
+      recordPlace === undefined
+        ? "test.yaml names no recorder for this log: instruments: recorder: with a record in data/instruments"
+        : `${recordPlace.file}:${recordPlace.line ?? 1} describes this recorder`,
+    ];
   }
-  const { delimiter, decimalMark, firstDataLine } = layout;
-  note("encoding", encoding, declared?.encoding !== undefined);
-  note("delimiter", delimiterNames[delimiter] ?? delimiter, declared?.delimiter !== undefined);
-  note("decimal mark", decimalMark === "." ? "point" : "comma", declared?.decimalMark !== undefined);
 
-  const aboveIsUnits = firstDataLine > 1 && splitFields(head[firstDataLine - 1] ?? "", delimiter).every((field) => onlyUnits.test(field));
-  const headingLine = aboveIsUnits ? firstDataLine - 2 : firstDataLine - 1;
-  const headingPlace = Math.max(1, headingLine + 1);
-  const headingFields = headingLine >= 0 ? splitFields(head[headingLine] ?? "", delimiter) : [];
-  const hasHeadings =
-    declared?.headings ?? (headingFields.length === layout.fieldCount && headingFields.some((field) => field.trim() !== ""));
-  const unitRow = aboveIsUnits ? splitFields(head[firstDataLine - 1] ?? "", delimiter) : [];
-  const headings = hasHeadings ? headingFields.map((field, index) => readHeading(field, unitRow[index])) : undefined;
-  note("lines before the data", String(firstDataLine), declared?.preambleLines !== undefined);
-  note("headings", headings === undefined ? "none" : headings.map((heading) => heading.text).join(" | "), declared?.headings !== undefined);
-
-  type Role = keyof typeof roleWords;
-  const named = (role: Role): { name?: string | undefined; number?: number | undefined } | undefined => declared?.[role];
-  /** Field of a role: as declared by name or number, else the one heading that speaks of it. */
-  const findField = (role: Role, taken: readonly number[]): number | undefined => {
-    const wish = named(role);
-    if (wish?.number !== undefined) {
-      if (wish.number <= layout.fieldCount) return wish.number - 1;
-      ask(
-        `${layout.fieldCount} columns`,
-        `a column number ${wish.number} for ${role}`,
-        `correct dialect: ${role}: number: in the recorder's record`,
-        firstDataLine + 1,
-      );
-      return undefined;
-    }
-    if (wish?.name !== undefined) {
-      const index = headings?.findIndex((heading) => heading.text === wish.name?.trim()) ?? -1;
-      if (index >= 0) return index;
-      const known = headings?.map((heading) => heading.text) ?? [];
-      const near = nearest(wish.name, known);
-      ask(
-        known.length === 0 ? "no headings" : `the headings ${known.map((name) => `"${name}"`).join(", ")}`,
-        `a column named "${wish.name}" for ${role}`,
-        near === undefined ? `correct dialect: ${role}: name: in the recorder's record` : `did you mean "${near}"?`,
-        headingPlace,
-      );
-      return undefined;
-    }
-    const candidates = (headings ?? []).flatMap((heading, index) =>
-      !taken.includes(index) && roleWords[role].test(heading.text) ? [index] : [],
-    );
-    if (candidates.length > 1 && role !== "temperature")
-      ask(
-        candidates.map((index) => `"${headings?.[index]?.text ?? ""}"`).join(" and "),
-        `one column for ${role}`,
-        `name the right one in the recorder's record: dialect: ${role}: { name: … }`,
-        headingPlace,
-      );
-    return candidates[0];
-  };
-
-  const voltageField = findField("voltage", []);
-  const currentField = findField("current", []);
-  const temperatureField = findField("temperature", []);
-  const taken = [voltageField, currentField, temperatureField].filter((field) => field !== undefined);
-  const rows = head
-    .slice(firstDataLine)
-    .map((line) => splitFields(line, delimiter))
-    .filter((fields) => fields.length === layout.fieldCount);
-  const parted =
-    declared?.time?.name === undefined && declared?.time?.number === undefined ? findDateAndTime(rows[0], headings, taken) : undefined;
-  const timeField =
-    parted?.timeField ?? findField("time", taken) ?? (headings === undefined && declared?.time?.number === undefined ? 0 : undefined);
-  let dateField = parted?.dateField;
-  if (declared?.time?.dateName !== undefined) {
-    const dateName = declared.time.dateName;
-    dateField = headings?.findIndex((heading) => heading.text === dateName);
-    if (dateField === undefined || dateField < 0) {
-      ask(
-        `the headings ${(headings ?? []).map((heading) => `"${heading.text}"`).join(", ")}`,
-        `a column named "${dateName}" for the date`,
-        "correct dialect: time: dateName: in the recorder's record",
-        headingPlace,
-      );
-      dateField = undefined;
-    }
+  resolve(): Resolution {
+    const value = this.#resolve();
+    return { value, problems: this.#problems, questions: this.#questions };
   }
-  if (timeField === undefined)
-    ask(
-      headings === undefined ? "no headings" : `the headings ${headings.map((heading) => `"${heading.text}"`).join(", ")}`,
-      "a column of times",
-      "name it in the recorder's record: dialect: time: { name: … } or { number: … }",
-      headingPlace,
+
+  #resolve(): ResolvedDialect | undefined {
+    const declared = this.#declared;
+    const layout = findLayout(this.#head, declared);
+    if (layout === undefined) return this.#refuseLayout();
+    const { splitter, form, firstDataLine } = layout;
+    const rows = this.#head
+      .slice(firstDataLine, firstDataLine + rowsLookedAt)
+      .map((line) => splitLine(line, splitter))
+      .filter((fields) => fields.length >= 2 && fields.length <= layout.fieldCount && fields.some((field) => field.trim() !== ""));
+    this.#noteLayout(splitter, form, layout.dataRows, rows);
+
+    const columns = columnsOf(rows, layout.fieldCount, form);
+    const lastUsed = columns.findLastIndex(({ texts }) => texts.some((text) => text !== ""));
+    const found = findHeadings(this.#head, firstDataLine, splitter, layout.fieldCount, lastUsed, declared?.headings);
+    const headings = this.#chooseHeadings(found.headings, found.withRowAbove, columns);
+    this.#note(
+      "lines before the data",
+      String(firstDataLine),
+      declared?.preambleLines !== undefined,
+      `line ${firstDataLine + 1} is the first row of numbers and times`,
     );
-  if (voltageField === undefined && currentField === undefined && problems.length === 0)
-    ask(
+    this.#note(
+      "headings",
+      headings === undefined ? "none" : headings.map((heading) => heading.text).join(" | "),
+      declared?.headings !== undefined,
       headings === undefined
-        ? `${layout.fieldCount} columns without headings`
-        : `the headings ${headings.map((heading) => `"${heading.text}"`).join(", ")}`,
-      "a column of voltage or current",
-      "say in the recorder's record which is which: dialect: voltage: { number: 2 }, current: { number: 3 }",
-      headingPlace,
+        ? "no line of words stands above the first row"
+        : `line ${found.line} stands above the first row and has words for its columns`,
     );
-  if (timeField === undefined || problems.length > 0) return { value: undefined, problems };
 
-  const unitOf = (role: "voltage" | "current" | "temperature", field: number, fallback: string): string => {
-    const wish = declared?.[role]?.unit;
-    const heading = headings?.[field]?.unit;
-    const allowed: readonly string[] = quantityUnits[role];
-    const unit = wish ?? (heading !== undefined && allowed.includes(heading) ? heading : fallback);
-    note(
-      `${role} column`,
-      `${headings?.[field]?.text ?? `number ${field + 1}`}, in ${unit}`,
-      named(role)?.name !== undefined || named(role)?.number !== undefined,
-    );
-    return unit;
-  };
-  const voltage =
-    voltageField === undefined ? undefined : { field: voltageField, divisor: unitDivisors[unitOf("voltage", voltageField, "V")] ?? 1 };
-  const current =
-    currentField === undefined ? undefined : { field: currentField, divisor: unitDivisors[unitOf("current", currentField, "A")] ?? 1 };
-  const temperature =
-    temperatureField === undefined
-      ? undefined
-      : { field: temperatureField, unit: unitOf("temperature", temperatureField, "°C") as (typeof quantityUnits.temperature)[number] };
-
-  for (const [role, field] of [
-    ["voltage", voltageField],
-    ["current", currentField],
-  ] as const) {
-    const leftOver = (headings ?? []).filter(
-      (heading, index) =>
-        ![timeField, dateField, ...taken].includes(index) &&
-        !otherQuantity.test(heading.text) &&
-        !Number.isNaN(parseNumber(rows[0]?.[index] ?? "", decimalMark)),
-    );
-    if (field === undefined && leftOver.length > 0)
-      problems.push({
-        id: "log-column",
-        level: "doubt",
-        place: { file, line: headingPlace, column: 1 },
-        found: `${leftOver.map((heading) => `"${heading.text}"`).join(", ")}, which ${leftOver.length === 1 ? "is" : "are"} not read`,
-        expected: `a column of ${role} among the headings`,
-        mend: `name it in the recorder's record: dialect: ${role}: { name: … }, unless this recorder logs no ${role}`,
-        notes: recordNotes,
+    const find = (role: Role, taken: readonly number[]): number | undefined =>
+      this.#findField(role, taken, headings, columns, {
+        fieldCount: layout.fieldCount,
+        headingLine: found.line,
+        dataLine: firstDataLine + 1,
       });
-  }
-  const writtenTimes = rows.flatMap((fields) => {
-    const time = fields[timeField]?.trim();
-    const date = dateField === undefined ? undefined : fields[dateField]?.trim();
-    return time === undefined || time === "" ? [] : [date === undefined ? time : `${date} ${time}`];
-  });
-  const readableTimes = writtenTimes.filter((text) => looksLikeTime(text) || !Number.isNaN(parseNumber(text, decimalMark)));
-  const timeTexts = readableTimes.length > 0 ? readableTimes : writtenTimes;
-  const time = resolveTime(timeTexts, declared?.time, decimalMark, headings?.[timeField]?.unit);
-  if ("ask" in time) {
-    ask(`"${timeTexts[0] ?? ""}"`, time.ask, time.mend, firstDataLine + 1);
-    return { value: undefined, problems };
-  }
-  const timeNames = [dateField, timeField].flatMap((field) =>
-    field === undefined ? [] : [headings?.[field]?.text ?? `number ${field + 1}`],
-  );
-  note("time column", `${timeNames.join(" and ")}, ${describeTime(time)}`, declared?.time?.kind !== undefined);
-  if (declared?.chargingSign !== undefined) note("sign of charging current", declared.chargingSign, true);
+    const voltageField = find("voltage", []);
+    const currentField = find("current", []);
+    const temperatureField = find("temperature", []);
+    const taken = [voltageField, currentField, temperatureField].filter((field) => field !== undefined);
+    const { timeField, dateField } = this.#findTimeFields(headings, columns, taken, find, found.line);
+    const used = [...taken, timeField, dateField].filter((field) => field !== undefined);
+    const powerField = find("power", used);
+    const chargeField = find("charge", used);
+    if (timeField === undefined && this.#problems.length === 0)
+      this.#ask(
+        choice(
+          describeHeadings(headings),
+          "a column of times",
+          "name it in the recorder's record: dialect: time: { name: … } or { number: … }",
+          [],
+        ),
+        found.line,
+      );
+    if (voltageField === undefined && currentField === undefined && this.#problems.length === 0)
+      this.#ask(
+        choice(
+          headings === undefined ? `${layout.fieldCount} columns without headings` : describeHeadings(headings),
+          "a column of voltage or current",
+          "say in the recorder's record which is which: dialect: voltage: { number: 2 }, current: { number: 3 }",
+          [],
+        ),
+        found.line,
+      );
+    this.#askDoubtfulComma(form, [voltageField, currentField, temperatureField], columns, firstDataLine + 1);
+    const partField = this.#findPart(headings, [...used, powerField, chargeField], found.line);
+    // Asked before anything is given up, so that all questions of a file are asked at once.
+    const lacksDate = declared?.time?.dateName !== undefined && dateField === undefined;
+    const time =
+      timeField === undefined || lacksDate ? undefined : this.#resolveTime(rows, timeField, dateField, form, headings, firstDataLine + 1);
+    if (timeField === undefined || time === undefined || this.#problems.length > 0) return undefined;
 
-  return {
-    value: {
-      encoding,
-      delimiter,
-      decimalMark,
+    const unitOf = (role: Exclude<Role, "time">, field: number): string => this.#unitOf(role, field, headings, columns, form);
+    const valueColumn = (role: Exclude<Role, "time">, field: number | undefined): ValueColumn | undefined =>
+      field === undefined ? undefined : { field, divisor: divisorOf(unitOf(role, field)) };
+    const voltage = valueColumn("voltage", voltageField);
+    const current = valueColumn("current", currentField);
+    const temperature =
+      temperatureField === undefined
+        ? undefined
+        : { field: temperatureField, unit: unitOf("temperature", temperatureField) as (typeof quantityUnits.temperature)[number] };
+    const power = valueColumn("power", powerField);
+    const charge = valueColumn("charge", chargeField);
+    this.#tellUnread(voltageField, currentField, headings, columns, [...used, powerField, chargeField, partField], found.line);
+
+    this.#noteTime(time, timeField, dateField, headings);
+    if (declared?.chargingSign !== undefined) this.#note("sign of charging current", declared.chargingSign, true, "the record says so");
+    return {
+      encoding: this.#encoding,
+      splitter,
+      form,
       linesBeforeData: firstDataLine,
       headings: headings?.map((heading) => heading.text),
       fieldCount: Math.max(layout.fieldCount, headings?.length ?? 0),
@@ -420,104 +239,371 @@ export function resolveDialect(
       voltage,
       current,
       temperature,
+      power,
+      charge,
+      partField,
       currentSign: declared?.chargingSign === undefined ? undefined : declared.chargingSign === "positive" ? 1 : -1,
-      missing,
-      readAs,
-    },
-    problems,
-  };
-}
-
-/** What would have to be known to read the times, and how to say it. */
-type TimeQuestion = { readonly ask: string; readonly mend: string };
-
-const nameTheDate =
-  "name the column of the date beside it in the recorder's record: dialect: time: { name: …, dateName: … }; without a date a time of day cannot be placed";
-
-/** How the time column is read, or what would have to be known for it. A few garbled rows do not decide: they are told one by one later. */
-function resolveTime(
-  texts: readonly string[],
-  declared: Dialect["time"],
-  decimalMark: DecimalMark,
-  headingUnit: string | undefined,
-): TimeReading | TimeQuestion {
-  const unitS = timeUnitS[declared?.unit ?? headingUnit ?? ""];
-  const kind = declared?.kind;
-  const share = (reads: (text: string) => number): number =>
-    texts.length === 0 ? 0 : texts.filter((text) => !Number.isNaN(reads(text))).length / texts.length;
-  const most = (reads: (text: string) => number): boolean => share(reads) >= 0.9;
-  const asNumber = (text: string): number => parseNumber(text, decimalMark);
-  const numeric = most(asNumber);
-  const firstNumber = texts.map(asNumber).find((value) => !Number.isNaN(value)) ?? Number.NaN;
-  if (kind === "unix" || (kind === undefined && numeric && firstNumber > 9e8))
-    return { kind: "unix", unitS: unitS ?? (firstNumber > 1e11 ? 1e-3 : 1) };
-  if (numeric && (kind === undefined || kind === "elapsed")) return { kind: "elapsed", unitS: unitS ?? 1 };
-  if (most(parseClockS)) {
-    if (kind === "elapsed" || (kind === undefined && parseClockS(texts[0] ?? "") < 60)) return { kind: "clock" };
-    if (kind === undefined)
-      return {
-        ask: "to know whether h:mm:ss counts from the start or is the time of day",
-        mend: `where it counts, say so in the recorder's record: dialect: time: { kind: elapsed }; where it is the time of day, ${nameTheDate}`,
-      };
-    return { ask: "a date with the time of day", mend: nameTheDate };
+      missing: missingMarks(declared?.missing ?? [], form.decimalMark, form.thousandsMark),
+      readAs: this.#readAs,
+      evidence: this.#evidence,
+    };
   }
-  if (most(parseInstantMs) && (kind === undefined || kind === "iso")) return { kind: "iso" };
-  if (kind === undefined || kind === "local") {
-    const orders: readonly DateOrder[] =
-      declared?.order === undefined ? ["year-month-day", "day-month-year", "month-day-year"] : [declared.order];
-    const shares = orders.map((order) => share((text) => parseWallClockMs(text, order)));
-    const needed = Math.max(0.9, ...shares);
-    const possible = orders.filter((_, index) => (shares[index] ?? 0) >= needed);
-    const order = declared?.order === undefined ? onlyOrder(possible, texts[0] ?? "") : possible[0];
-    if (order !== undefined && !texts.some((text) => text.includes(":"))) return { ask: "a time of day with the date", mend: nameTheDate };
-    if (order !== undefined) return { kind: "local", order };
-    if (possible.length > 1)
-      return {
-        ask: "to know whether the day or the month comes first",
-        mend: "say in the recorder's record: dialect: time: { order: day-month-year } or { order: month-day-year }",
-      };
+
+  #note(what: string, value: string, isDeclared: boolean, why: string): void {
+    this.#readAs.push({ what, value, from: isDeclared ? "instrument record" : "detected" });
+    this.#evidence.push({ what, why: isDeclared ? "the record says so" : why });
   }
-  return {
-    ask: kind === undefined ? "times that count from the start, carry a zone, or are dates with times" : `times of the kind "${kind}"`,
-    mend: "say in the recorder's record: dialect: time: { kind: …, order: … or unit: … }",
-  };
-}
 
-/** The one order of a date's parts under which a log can be read; undefined where that is a guess. */
-function onlyOrder(possible: readonly DateOrder[], text: string): DateOrder | undefined {
-  if (possible.includes("year-month-day") && /^\d{4}/.test(text)) return "year-month-day";
-  const rest = possible.filter((order) => order !== "year-month-day");
-  if (rest.length === 1) return rest[0];
-  // A dotted date is day first wherever it is written; a slashed one is not.
-  return rest.includes("day-month-year") && /^\d{1,2}\.\d{1,2}\.\d/.test(text) ? "day-month-year" : undefined;
-}
-
-/** The two columns of a recorder that writes date and time of day apart; undefined where the first row shows no such pair. */
-function findDateAndTime(
-  row: readonly string[] | undefined,
-  headings: readonly Heading[] | undefined,
-  taken: readonly number[],
-): { dateField: number; timeField: number } | undefined {
-  const speakOfTime = (headings ?? []).flatMap((heading, index) =>
-    !taken.includes(index) && roleWords.time.test(heading.text) ? [index] : [],
-  );
-  const [dateField, ...moreDates] = speakOfTime.filter((index) => isDateAlone(row?.[index] ?? ""));
-  const [timeField, ...moreTimes] = speakOfTime.filter((index) => !Number.isNaN(parseClockS(row?.[index] ?? "")));
-  if (dateField === undefined || timeField === undefined || moreDates.length + moreTimes.length > 0) return undefined;
-  return { dateField, timeField };
-}
-
-function describeTime(time: TimeReading): string {
-  switch (time.kind) {
-    case "elapsed":
-      return `counted from the start, unit ${time.unitS} s`;
-    case "clock":
-      return "counted from the start as h:mm:ss";
-    case "unix":
-      return `counted from 1970 UTC, unit ${time.unitS} s`;
-    case "iso":
-      return "date and time with offset";
-    case "local":
-      return `local date and time, ${time.order}`;
+  #ask(question: Question, line = 1): void {
+    this.#questions.push(question);
+    const { found, expected, mend } = question;
+    this.#problems.push({
+      id: "log-dialect",
+      level: "error",
+      place: { file: this.#file, line, column: 1 },
+      found,
+      expected,
+      mend,
+      notes: this.#notes,
+    });
   }
+
+  #refuseLayout(): undefined {
+    const line = this.#head.findIndex((text) => text.trim() !== "");
+    if (line < 0) {
+      this.#problems.push(emptyLog(this.#file, "an empty file"));
+      return;
+    }
+    const found = `"${(this.#head[line] ?? "").slice(0, 60)}"`;
+    const said = this.#saidOfLayout();
+    if (said === undefined)
+      this.#ask(
+        choice(
+          found,
+          "rows of numbers, parted by semicolon, tab, comma, bar or space",
+          "where nothing was recorded, take the log out of test.yaml; else say in the recorder's record how it writes: dialect: with delimiter, decimalMark and preambleLines",
+          [],
+        ),
+        line + 1,
+      );
+    else this.#ask(choice(found, `rows of numbers, as the record says: ${said.words}`, said.mend, []), line + 1);
+  }
+
+  /** What the record says of the layout, and whether the file could be read if it did not. */
+  #saidOfLayout(): { words: string; mend: string } | undefined {
+    const { delimiter, columnStarts, decimalMark, thousandsMark, preambleLines, ...rest } = this.#declared ?? {};
+    const words = Object.entries({
+      delimiter: delimiter === undefined ? undefined : (markNames[delimiter] ?? delimiter),
+      columnStarts: columnStarts?.join(", "),
+      decimalMark: decimalMark === undefined ? undefined : decimalMark === "." ? "point" : "comma",
+      thousandsMark,
+      preambleLines,
+    }).flatMap(([field, value]) => (value === undefined ? [] : [`${field} ${value}`]));
+    if (words.length === 0) return undefined;
+    const free = findLayout(this.#head, rest);
+    const instead =
+      free === undefined
+        ? "correct these lines in the recorder's record"
+        : `take these lines out of the recorder's record: without them the file reads with ${free.splitter.by === "mark" ? (markNames[free.splitter.mark] ?? "") : "columns by place"} and decimal ${free.form.decimalMark === "." ? "point" : "comma"}`;
+    return { words: words.join(", "), mend: instead };
+  }
+
+  #noteLayout(splitter: Splitter, form: NumberForm, dataRows: number, rows: readonly (readonly string[])[]): void {
+    const declared = this.#declared;
+    this.#note("encoding", this.#encoding, declared?.encoding !== undefined, "the file's first bytes are of it");
+    if (splitter.by === "mark")
+      this.#note(
+        "delimiter",
+        markNames[splitter.mark] ?? splitter.mark,
+        declared?.delimiter !== undefined,
+        `it makes rows of numbers and times of ${dataRows} of the first lines, more than any other`,
+      );
+    else
+      this.#note(
+        "columns by place",
+        `starting at characters ${splitter.starts.map((start) => start + 1).join(", ")}`,
+        declared?.columnStarts !== undefined,
+        "blanks stand one below the other there in every row",
+      );
+    this.#note("decimal mark", form.decimalMark === "." ? "point" : "comma", declared?.decimalMark !== undefined, whyDecimal(form, rows));
+    if (form.thousandsMark !== undefined)
+      this.#note(
+        "thousands mark",
+        { ",": "comma", ".": "point", "'": "apostrophe", blank: "blank" }[form.thousandsMark],
+        declared?.thousandsMark !== undefined,
+        "numbers in groups of three with another mark behind them",
+      );
+  }
+
+  /** One row of headings, unless the row above it says what more of the columns are. */
+  #chooseHeadings(
+    one: readonly Heading[] | undefined,
+    two: readonly Heading[] | undefined,
+    columns: readonly Column[],
+  ): readonly Heading[] | undefined {
+    if (one === undefined || two === undefined) return one;
+    const named = (["time", "voltage", "current", "temperature"] as const).flatMap((role) => this.#declared?.[role]?.name ?? []);
+    const knows = (headings: readonly Heading[]): number =>
+      named.filter((name) => headings.some((heading) => heading.text === name.trim())).length * 10 +
+      (["time", "voltage", "current"] as const).filter(
+        (role) => this.#declared?.[role]?.number !== undefined || candidatesFor(role, headings, columns, []).length === 1,
+      ).length;
+    return knows(two) > knows(one) ? two : one;
+  }
+
+  /** Field of a role: as declared by name or number, else the one column that its heading, its unit or its values show to be it. */
+  #findField(
+    role: Role,
+    taken: readonly number[],
+    headings: readonly Heading[] | undefined,
+    columns: readonly Column[],
+    at: { fieldCount: number; headingLine: number; dataLine: number },
+  ): number | undefined {
+    const wish: { name?: string | undefined; number?: number | undefined } | undefined = this.#declared?.[role];
+    if (wish?.number !== undefined) {
+      if (wish.number <= at.fieldCount) return wish.number - 1;
+      this.#ask(
+        choice(
+          `${at.fieldCount} columns`,
+          `a column number ${wish.number} for ${role}`,
+          `correct dialect: ${role}: number: in the recorder's record`,
+          [],
+        ),
+        at.dataLine,
+      );
+      return undefined;
+    }
+    if (wish?.name !== undefined) return this.#findNamed(role, wish.name, headings, at.headingLine);
+    const candidates = candidatesFor(role, headings, columns, taken);
+    if (candidates.length > 1 && role !== "power" && role !== "charge") {
+      const names = candidates.map((index) => headings?.[index]?.text ?? `column ${index + 1}`);
+      const isNamed = headings !== undefined && new Set(names).size === names.length;
+      this.#ask(
+        choice(
+          names.map((name) => `"${name}"`).join(" and "),
+          `one column for ${role}`,
+          `name the right one in the recorder's record: dialect: ${role}: ${isNamed ? "{ name: … }" : `{ number: ${candidates.map((index) => index + 1).join(" }, or { number: ")} }`}`,
+          candidates.map((index, place) => ({
+            answer: `--${role} ${isNamed ? JSON.stringify(names[place]) : index + 1}`,
+            yaml: `${role}: { ${isNamed ? `name: ${JSON.stringify(names[place])}` : `number: ${index + 1}`} }`,
+            reads: `${role} from column ${index + 1}, "${names[place]}", which begins "${columns[index]?.texts[0] ?? ""}"`,
+          })),
+        ),
+        at.headingLine,
+      );
+    }
+    return candidates[0];
+  }
+
+  #findNamed(role: string, name: string, headings: readonly Heading[] | undefined, headingLine: number): number | undefined {
+    const index = headings?.findIndex((heading) => heading.text === name.trim()) ?? -1;
+    if (index >= 0) return index;
+    const known = headings?.map((heading) => heading.text) ?? [];
+    const near = nearest(name, known);
+    this.#ask(
+      choice(
+        describeHeadings(headings),
+        `a column named "${name}" for ${role}`,
+        near === undefined ? `correct dialect: ${role}: name: in the recorder's record` : `did you mean "${near}"?`,
+        [],
+      ),
+      headingLine,
+    );
+    return undefined;
+  }
+
+  /** The column of times, and of dates where these stand apart. */
+  #findTimeFields(
+    headings: readonly Heading[] | undefined,
+    columns: readonly Column[],
+    taken: readonly number[],
+    find: (role: Role, taken: readonly number[]) => number | undefined,
+    headingLine: number,
+  ): { timeField: number | undefined; dateField: number | undefined } {
+    const declared = this.#declared?.time;
+    const isDeclared = declared?.name !== undefined || declared?.number !== undefined;
+    const parted = isDeclared ? undefined : findDateAndTime(columns, headings, taken);
+    if (parted !== undefined && declared?.dateName === undefined) return parted;
+    let timeField = parted?.timeField ?? find("time", taken);
+    if (timeField === undefined && !isDeclared) {
+      const [only, ...more] = timeColumns(columns, taken);
+      timeField = more.length === 0 ? only : undefined;
+      if (timeField === undefined && headings === undefined && !taken.includes(0)) timeField = 0;
+    }
+    if (declared?.dateName === undefined) return { timeField, dateField: undefined };
+    const dateName = declared.dateName;
+    const dateField = headings?.findIndex((heading) => heading.text === dateName.trim()) ?? -1;
+    if (dateField >= 0) return { timeField, dateField };
+    this.#ask(
+      choice(
+        describeHeadings(headings),
+        `a column named "${dateName}" for the date`,
+        "correct dialect: time: dateName: in the recorder's record",
+        [],
+      ),
+      headingLine,
+    );
+    return { timeField, dateField: undefined };
+  }
+
+  #findPart(headings: readonly Heading[] | undefined, taken: readonly (number | undefined)[], headingLine: number): number | undefined {
+    const name = this.#declared?.part;
+    if (name !== undefined) {
+      const index = headings?.findIndex((heading) => heading.text === name.trim()) ?? -1;
+      if (index >= 0) return index;
+      const near = nearest(name, headings?.map((heading) => heading.text) ?? []);
+      this.#ask(
+        choice(
+          describeHeadings(headings),
+          `a column named "${name}" that numbers the recordings`,
+          near === undefined ? "correct dialect: part: in the recorder's record, or leave it out" : `did you mean "${near}"?`,
+          [],
+        ),
+        headingLine,
+      );
+      return undefined;
+    }
+    const field = findPartColumn(
+      headings,
+      taken.filter((index) => index !== undefined),
+    );
+    if (field !== undefined) this.#note("column that numbers recordings", headings?.[field]?.text ?? "", false, "its heading says so");
+    return field;
+  }
+
+  /** A decimal comma that could part thousands as well is asked for, unless the record says what it is. */
+  #askDoubtfulComma(form: NumberForm, fields: readonly (number | undefined)[], columns: readonly Column[], line: number): void {
+    if (form.decimalMark !== "," || this.#declared?.decimalMark !== undefined || this.#declared?.thousandsMark !== undefined) return;
+    if (form.thousandsMark !== undefined) return;
+    const doubtful = doubtfulComma(fields.flatMap((field) => (field === undefined ? [] : (columns[field]?.texts ?? []))));
+    if (doubtful === undefined) return;
+    const asDecimal = parseNumber(doubtful, ",");
+    const asThousands = parseNumber(doubtful, ".", ",");
+    this.#ask(
+      choice(
+        `"${doubtful}"`,
+        `to know whether the comma is the decimal mark or parts thousands: ${asDecimal} or ${asThousands}`,
+        'say in the recorder\'s record: dialect: decimalMark: "," or thousandsMark: ","',
+        [
+          { answer: "--decimal comma", yaml: 'decimalMark: ","', reads: `"${doubtful}" as ${asDecimal}` },
+          { answer: "--thousands comma", yaml: 'thousandsMark: ","', reads: `"${doubtful}" as ${asThousands}` },
+        ],
+      ),
+      line,
+    );
+  }
+
+  /** The unit of a column's values: as declared, else of its heading, else glued to them, else the first of the quantity's list. */
+  #unitOf(
+    role: Exclude<Role, "time">,
+    field: number,
+    headings: readonly Heading[] | undefined,
+    columns: readonly Column[],
+    form: NumberForm,
+  ): string {
+    const allowed: readonly string[] = quantityUnits[role];
+    const heading = headings?.[field];
+    const fromHeading = heading?.unit?.quantity === role ? heading.unit.symbol : undefined;
+    const glued =
+      columns[field]?.unit === role
+        ? columns[field].texts
+            .map((text) => parseQuantity(text, form.decimalMark, form.thousandsMark).unit?.symbol)
+            .find((symbol) => symbol !== undefined)
+        : undefined;
+    const wish = this.#declared?.[role];
+    const unit = wish?.unit ?? fromHeading ?? glued ?? allowed[0] ?? "";
+    this.#note(
+      `${role} column`,
+      `${heading?.text ?? `number ${field + 1}`}, in ${unit}`,
+      wish?.name !== undefined || wish?.number !== undefined,
+      fromHeading !== undefined
+        ? "its heading names quantity and unit"
+        : glued !== undefined
+          ? "the unit stands behind its values"
+          : "its heading; no unit is named, so the usual one is taken",
+    );
+    return unit;
+  }
+
+  /** Columns of numbers that nothing reads, where voltage or current was not found: one of them may be it. */
+  #tellUnread(
+    voltageField: number | undefined,
+    currentField: number | undefined,
+    headings: readonly Heading[] | undefined,
+    columns: readonly Column[],
+    used: readonly (number | undefined)[],
+    headingLine: number,
+  ): void {
+    const leftOver = (headings ?? []).filter(
+      (heading, index) => !used.includes(index) && !otherQuantity.test(heading.text) && columns[index]?.isNumeric === true,
+    );
+    if (leftOver.length === 0) return;
+    for (const [role, field] of [
+      ["voltage", voltageField],
+      ["current", currentField],
+    ] as const)
+      if (field === undefined)
+        this.#problems.push({
+          id: "log-column",
+          level: "doubt",
+          place: { file: this.#file, line: headingLine, column: 1 },
+          found: `${leftOver.map((heading) => `"${heading.text}"`).join(", ")}, which ${leftOver.length === 1 ? "is" : "are"} not read`,
+          expected: `a column of ${role} among the headings`,
+          mend: `name it in the recorder's record: dialect: ${role}: { name: … }, unless this recorder logs no ${role}`,
+          notes: this.#notes,
+        });
+  }
+
+  #resolveTime(
+    rows: readonly (readonly string[])[],
+    timeField: number,
+    dateField: number | undefined,
+    form: NumberForm,
+    headings: readonly Heading[] | undefined,
+    line: number,
+  ): TimeReading | undefined {
+    const declared = this.#declared?.time;
+    const written = rows.flatMap((fields) => {
+      const time = fields[timeField]?.trim() ?? "";
+      if (time === "") return [];
+      return [dateField === undefined ? time : joinDateAndTime(fields[dateField]?.trim() ?? "", time)];
+    });
+    const readable = written.filter(
+      (text) => looksLikeTime(text) || !Number.isNaN(parseQuantity(text, form.decimalMark, form.thousandsMark).value),
+    );
+    const heading = headings?.[timeField];
+    const time = resolveTime(
+      readable.length > 0 ? readable : written,
+      declared,
+      form,
+      heading?.unit?.quantity === "time" ? heading.unit : undefined,
+    );
+    if ("question" in time) {
+      this.#ask(time.question, line);
+      return undefined;
+    }
+    this.#timeWhy = time.why;
+    return time.value;
+  }
+
+  #noteTime(time: TimeReading, timeField: number, dateField: number | undefined, headings: readonly Heading[] | undefined): void {
+    const names = [dateField, timeField].flatMap((field) =>
+      field === undefined ? [] : [headings?.[field]?.text ?? `number ${field + 1}`],
+    );
+    this.#note("time column", `${names.join(" and ")}, ${describeTime(time)}`, this.#declared?.time?.kind !== undefined, this.#timeWhy);
+  }
+}
+
+/** A number of the file that has the decimal mark, as it is then read. */
+function whyDecimal({ decimalMark, thousandsMark }: NumberForm, rows: readonly (readonly string[])[]): string {
+  for (const fields of rows)
+    for (const field of fields) {
+      const { value } = parseQuantity(field, decimalMark, thousandsMark);
+      if (field.includes(decimalMark) && !Number.isNaN(value)) return `"${field.trim()}" is ${value} by it`;
+    }
+  return "no number has one";
+}
+
+function describeHeadings(headings: readonly Heading[] | undefined): string {
+  return headings === undefined ? "no headings" : `the headings ${headings.map((heading) => `"${heading.text}"`).join(", ")}`;
 }

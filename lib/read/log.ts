@@ -1,15 +1,28 @@
-/** Reads one recorder's log into typed columns, streamed; csv-parse is the reference reader for every dialect. */
-import { CsvError, parse } from "csv-parse";
-import type { Dialect, quantityUnits } from "../nouns/instrument.ts";
+/**
+ * Reads one recorder's log into typed columns, streamed; csv-parse is the reference reader for every file with a separator.
+ *
+ *   container ──► text ──► dialect ──► rows ──► parts ──► instants ──► samples
+ *   gzip, zip,    decoded  told from   numbers  one of    zone, date,  into the battery
+ *   sheets                 the head    and bad  the file  coarse       is positive
+ *                                      fields             stamps
+ *
+ * Each step stands in a file of its own under container/, dialect/ and log/.
+ */
+import { CsvError } from "csv-parse";
+import type { Dialect } from "../nouns/instrument.ts";
 import type { Place, Problem } from "../nouns/problem.ts";
 import type { RowCounts, Samples } from "../nouns/samples.ts";
-import { parseClockS, parseInstantMs, parseWallClockMs } from "./clock.ts";
-import { GrowingFloats, GrowingLines } from "./columns.ts";
-import { decodeFile, detectEncoding, linesOfFile, readHead } from "./decode.ts";
-import { emptyLog, type ReadAs, type ResolvedDialect, resolveDialect } from "./dialect.ts";
-import { columnOfField } from "./field-place.ts";
-import { parseNumber } from "./numbers.ts";
-import { readWallClock } from "./wall-clock.ts";
+import { ContainerFault } from "./container/limits.ts";
+import { type OpenedLog, openLog } from "./container/open-log.ts";
+import { decode, detectEncoding, headOf, linesOf } from "./decode.ts";
+import { placeOfField } from "./dialect/fields.ts";
+import { emptyLog, type ReadAs, type Resolution, type ResolvedDialect, resolveDialect } from "./dialect.ts";
+import { spreadCoarseStamps } from "./log/coarse-stamps.ts";
+import { countsFromStart, placeTimes } from "./log/instants.ts";
+import { isAlternating, valuesAt } from "./log/pair-columns.ts";
+import { findParts, type Part } from "./log/parts.ts";
+import { type BadField, problemIds, RowReader, type Rows } from "./log/row-reader.ts";
+import { longestRow, parseRows } from "./log/rows.ts";
 
 export type LogRequest = {
   readonly absolutePath: string;
@@ -20,10 +33,12 @@ export type LogRequest = {
   readonly dialectPlace: Place | undefined;
   /** IANA zone in which wall-clock times are read. */
   readonly zone: string;
-  /** Instant of the first row, for logs that only count. */
+  /** Instant of the first row, for logs that only count; about that instant, for times of day without a date. */
   readonly startedAtMs: number | undefined;
   /** Lines not to be used, counted from 1, both ends included. */
   readonly badRows: readonly { readonly from: number; readonly to: number }[];
+  /** Which recording of the file, counted from 1, where it holds several. */
+  readonly part?: number | undefined;
 };
 
 export type Log = {
@@ -34,11 +49,16 @@ export type Log = {
   readonly sampleRead: string | undefined;
 };
 
+/** A file opened and its head looked at. */
+export type Detection = {
+  readonly opened: OpenedLog;
+  readonly encoding: string;
+  readonly head: readonly string[];
+  readonly resolution: Resolution;
+};
+
 /** How much of a file is looked at to find out how it is written. */
 const headBytes = 128 * 1024;
-
-/** Problems of one kind that are told one by one; the rest are counted. */
-const problemsTold = 20;
 
 /**
  * Reads a log.
@@ -47,24 +67,55 @@ const problemsTold = 20;
  * silent skip; rows may lack some values (NaN there), blank lines are counted.
  */
 export async function readLog(request: LogRequest): Promise<{ value: Log | undefined; problems: Problem[] }> {
-  const head = await readHead(request.absolutePath, headBytes);
-  const encoding = request.dialect?.encoding ?? detectEncoding(head);
-  const headLines = wholeLines(head, encoding);
-  if (headLines === undefined) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
-  const { value: dialect, problems } = resolveDialect(headLines, encoding, request.dialect, request.file, request.dialectPlace);
-  if (dialect === undefined) return { value: undefined, problems };
+  const { value: detection, problems } = await detectLog(request);
+  const dialect = detection?.resolution.value;
+  if (detection === undefined || dialect === undefined) return { value: undefined, problems };
 
-  const rows = new RowReader(request, dialect);
+  const { opened, encoding } = detection;
+  const reader = new RowReader(dialect, request.badRows);
+  let lastCharacter = "\n";
+  const texts = async function* (): AsyncGenerator<string> {
+    for await (const text of decode(opened.stream(), encoding)) {
+      lastCharacter = text.charAt(text.length - 1);
+      yield text;
+    }
+  };
   try {
-    await parseRows(request.absolutePath, dialect, (fields, line) => rows.take(fields, line));
+    await parseRows(texts(), dialect.splitter, dialect.linesBeforeData, (...row) => reader.take(...row));
   } catch (error) {
-    if (error instanceof TypeError) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
-    if (error instanceof CsvError) return { value: undefined, problems: [await openQuote(request, encoding)] };
+    return { value: undefined, problems: [await problemOfFault(error, request, detection)] };
+  }
+  const rows = reader.finish(lastCharacter !== "\n" && lastCharacter !== "\r");
+  const found = [...problems, ...(await problemsOf(rows, request, detection, dialect))];
+  if (found.some((problem) => problem.level === "error")) return { value: undefined, problems: found };
+  const parts = findParts(rows, countsFromStart(dialect.time));
+  const part = parts.length === 1 && request.part === undefined ? parts[0] : parts[(request.part ?? 0) - 1];
+  if (part === undefined) return { value: undefined, problems: [...found, askForPart(parts, rows, request)] };
+  return { value: logOf(rows, part, parts.length, request, dialect, opened), problems: found };
+}
+
+/** Opens a log, looks at its head, and finds out how it is written; for the problems that stop it, `value` is undefined or has no dialect. */
+export async function detectLog(request: LogRequest): Promise<{ value: Detection | undefined; problems: Problem[] }> {
+  try {
+    const opened = await openLog(request.absolutePath, request.dialect?.sheet);
+    const head = await headOf(opened.stream(), headBytes);
+    const encoding = opened.sheet === undefined ? (request.dialect?.encoding ?? detectEncoding(head)) : "utf-8";
+    const lines = wholeLines(head, encoding);
+    if (lines === undefined) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
+    if (lines.length === 0 && head.length === headBytes) return { value: undefined, problems: [rowTooLong(request, 1)] };
+    const declared = opened.sheet === undefined ? request.dialect : ofSheet(request.dialect);
+    const resolution = resolveDialect(lines, encoding, declared, request.file, request.dialectPlace);
+    return { value: { opened, encoding, head: lines, resolution }, problems: resolution.problems };
+  } catch (error) {
+    if (error instanceof ContainerFault) return { value: undefined, problems: [containerProblem(error, request)] };
     throw error;
   }
-  const found = [...problems, ...(await rows.problems())];
-  if (found.some((problem) => problem.level === "error")) return { value: undefined, problems: found };
-  return { value: rows.finish(), problems: found };
+}
+
+/** A sheet's text is made here, whatever the record says of separators. */
+function ofSheet(dialect: Dialect | undefined): Dialect {
+  const { encoding: _encoding, delimiter: _delimiter, columnStarts: _columnStarts, ...rest } = dialect ?? {};
+  return { ...rest, delimiter: "\t" };
 }
 
 /** The lines that stand whole in the first bytes of a file; undefined where the bytes are not of the encoding. */
@@ -78,6 +129,10 @@ function wholeLines(head: Uint8Array, encoding: string): string[] | undefined {
   } catch {
     return undefined;
   }
+}
+
+function containerProblem({ found, expected, mend }: ContainerFault, request: LogRequest): Problem {
+  return { id: "log-container", level: "error", place: { file: request.file }, found, expected, mend };
 }
 
 function wrongEncoding(request: LogRequest, encoding: string): Problem {
@@ -106,312 +161,209 @@ function isKnownEncoding(label: string): boolean {
   }
 }
 
-/** The first line with a quotation mark that nothing on it closes. */
-async function openQuote(request: LogRequest, encoding: string): Promise<Problem> {
-  const at = { line: 1, column: 1 };
+/** A fault while rows were read, as a problem; one that is none of the file's is thrown on. */
+async function problemOfFault(error: unknown, request: LogRequest, { opened, encoding }: Detection): Promise<Problem> {
+  if (error instanceof ContainerFault) return containerProblem(error, request);
+  if (error instanceof TypeError) return wrongEncoding(request, encoding);
+  if (!(error instanceof CsvError)) throw error;
   let line = 0;
-  for await (const text of linesOfFile(request.absolutePath, encoding)) {
+  for await (const text of linesOf(decode(opened.stream(), encoding))) {
     line++;
-    if (text.split('"').length % 2 === 1) continue;
-    at.line = line;
-    at.column = text.lastIndexOf('"') + 1;
-    break;
+    if (text.length > longestRow) return rowTooLong(request, line);
+    if (text.split('"').length % 2 === 0) return openQuote(request, line, text.lastIndexOf('"') + 1);
   }
+  return openQuote(request, 1, 1);
+}
+
+function rowTooLong(request: LogRequest, line: number): Problem {
+  return {
+    id: "log-row",
+    level: "error",
+    place: { file: request.file, line, column: 1 },
+    found: "a line without an end",
+    expected: "rows of a log, each on a line of its own",
+    mend: "look at the file: it is no log as text, or its line endings were lost when it was copied",
+  };
+}
+
+/** A quotation mark that nothing on its line closes. */
+function openQuote(request: LogRequest, line: number, column: number): Problem {
   return {
     id: "log-quotes",
     level: "error",
-    place: { file: request.file, ...at },
+    place: { file: request.file, line, column },
     found: "a quotation mark that is not closed",
     expected: "quotation marks in pairs around a field",
     mend: "copy the file from the recorder once more; logs themselves are never edited, and rows inside a quotation cannot be told from words",
   };
 }
 
-/**
- * Feeds a log's rows of data to `take`, one array of fields a row, with the line of the file on which the row ends.
- *
- * The lines above the data are taken off before csv-parse sees them, since a preamble may hold a lone quotation mark.
- */
-async function parseRows(absolutePath: string, dialect: ResolvedDialect, take: (fields: string[], line: number) => void): Promise<void> {
-  const parser = parse({
-    delimiter: dialect.delimiter,
-    // Told, not found out from the first line: some recorders change their line endings in the middle of a file.
-    record_delimiter: ["\r\n", "\n", "\r"],
-    relax_column_count: true,
-    relax_quotes: true,
-    skip_empty_lines: false,
-    on_record: (fields: string[], context: { lines: number }) => {
-      take(fields, context.lines + dialect.linesBeforeData);
-      return null;
-    },
-  });
-  const done = new Promise<void>((resolve, reject) => {
-    parser.on("error", reject);
-    parser.on("end", resolve);
-  });
-  // A fault is thrown below, where it is awaited; until then it must not count as unhandled.
-  done.catch(() => undefined);
-  parser.resume();
-  let linesToSkip = dialect.linesBeforeData;
-  let pending = "";
-  for await (const text of decodeFile(absolutePath, dialect.encoding)) {
-    let body = text;
-    if (linesToSkip > 0) {
-      pending += text;
-      let from = 0;
-      while (linesToSkip > 0) {
-        const end = lineEnd(pending, from);
-        if (end < 0) break;
-        from = end;
-        linesToSkip--;
-      }
-      if (linesToSkip > 0) {
-        pending = pending.slice(from);
-        continue;
-      }
-      body = pending.slice(from);
-      pending = "";
-    }
-    if (body.length > 0 && !parser.write(body)) await Promise.race([new Promise<void>((resolve) => parser.once("drain", resolve)), done]);
-  }
-  parser.end();
-  await done;
-}
-
-/** Where the line that starts at `from` ends, its ending included; -1 where the text stops before that can be told. */
-function lineEnd(text: string, from: number): number {
-  for (let i = from; i < text.length; i++) {
-    const code = text.charCodeAt(i);
-    if (code === 10) return i + 1;
-    if (code === 13) {
-      if (i + 1 === text.length) return -1;
-      return text.charCodeAt(i + 1) === 10 ? i + 2 : i + 1;
-    }
-  }
-  return -1;
-}
-
-/** What a field should have been, and the problem that it is when it is not. */
-const problemIds = {
-  "a time": "log-time",
-  "a voltage": "log-number",
-  "a current": "log-number",
-  "a temperature": "log-number",
-  "the end of the row": "log-fields",
-} as const;
-
-type BadField = { readonly line: number; readonly field: number; readonly text: string; readonly what: keyof typeof problemIds };
-
-/** Takes rows one at a time and keeps their numbers; what it cannot read it keeps as a problem. */
-class RowReader {
-  readonly #request: LogRequest;
-  readonly #dialect: ResolvedDialect;
-  readonly #timesS = new GrowingFloats();
-  readonly #voltagesV = new GrowingFloats();
-  readonly #currentsA = new GrowingFloats();
-  readonly #temperaturesC = new GrowingFloats();
-  readonly #lines = new GrowingLines();
-  readonly #bad: BadField[] = [];
-  #badCount = 0;
-  #rows = 0;
-  #blank = 0;
-  #excluded = 0;
-  #empty = 0;
-  #sampleRow: { fields: readonly string[]; line: number; voltageV: number; currentA: number } | undefined;
-  #chargeSign = 0;
-
-  constructor(request: LogRequest, dialect: ResolvedDialect) {
-    this.#request = request;
-    this.#dialect = dialect;
-  }
-
-  take(fields: string[], line: number): void {
-    this.#rows++;
-    if (fields.every((field) => field.trim() === "")) {
-      this.#blank++;
-      return;
-    }
-    if (this.#request.badRows.some((range) => line >= range.from && line <= range.to)) {
-      this.#excluded++;
-      return;
-    }
-    const dialect = this.#dialect;
-    const surplus = fields.findIndex((field, index) => index >= dialect.fieldCount && field.trim() !== "");
-    if (surplus >= 0) {
-      this.#refuse({ line, field: surplus, text: fields[surplus] ?? "", what: "the end of the row" });
-      return;
-    }
-    const timeS = this.#timeS(fields);
-    if (Number.isNaN(timeS)) {
-      this.#refuse({ line, field: dialect.timeField, text: fields[dialect.timeField] ?? "", what: "a time" });
-      return;
-    }
-    const voltageV = this.#number(fields, dialect.voltage, line, "a voltage");
-    const currentA = this.#number(fields, dialect.current, line, "a current");
-    const temperatureC = this.#temperature(fields, line);
-    if (Number.isNaN(voltageV) && Number.isNaN(currentA)) this.#empty++;
-    this.#timesS.push(timeS);
-    this.#voltagesV.push(voltageV);
-    this.#currentsA.push(currentA);
-    this.#temperaturesC.push(temperatureC);
-    this.#lines.push(line);
-    if (!Number.isNaN(currentA)) this.#chargeSign += currentA;
-    if (this.#sampleRow === undefined && this.#isWhole(voltageV, currentA)) this.#sampleRow = { fields, line, voltageV, currentA };
-  }
-
-  /** Whether a row has a value for each column that this recorder logs. */
-  #isWhole(voltageV: number, currentA: number): boolean {
-    const { voltage, current } = this.#dialect;
-    return (voltage === undefined || !Number.isNaN(voltageV)) && (current === undefined || !Number.isNaN(currentA));
-  }
-
-  /** Seconds on the file's own scale: from its start, since 1970 UTC, or wall-clock time as if it were UTC. */
-  #timeS(fields: readonly string[]): number {
-    const { time, timeField, dateField, decimalMark } = this.#dialect;
-    const clockText = (fields[timeField] ?? "").trim();
-    const text = dateField === undefined ? clockText : `${(fields[dateField] ?? "").trim()} ${clockText}`;
-    switch (time.kind) {
-      case "elapsed":
-      case "unix":
-        return parseNumber(text, decimalMark) * time.unitS;
-      case "clock":
-        return parseClockS(text);
-      case "iso":
-        return parseInstantMs(text) / 1000;
-      case "local":
-        return parseWallClockMs(text, time.order) / 1000;
-    }
-  }
-
-  #number(fields: readonly string[], column: ResolvedDialect["voltage"], line: number, what: BadField["what"]): number {
-    if (column === undefined) return Number.NaN;
-    const text = (fields[column.field] ?? "").trim();
-    if (text === "" || this.#dialect.missing.has(text)) return Number.NaN;
-    const value = parseNumber(text, this.#dialect.decimalMark);
-    if (Number.isNaN(value)) this.#refuse({ line, field: column.field, text, what });
-    return value / column.divisor;
-  }
-
-  #temperature(fields: readonly string[], line: number): number {
-    const { temperature } = this.#dialect;
-    if (temperature === undefined) return Number.NaN;
-    return toCelsius(this.#number(fields, { field: temperature.field, divisor: 1 }, line, "a temperature"), temperature.unit);
-  }
-
-  #refuse(bad: BadField): void {
-    this.#badCount++;
-    if (this.#bad.length < problemsTold) this.#bad.push(bad);
-  }
-
-  /** The sample row in words, its current with the sign that this project gives it: into the battery is positive. */
-  #readBack(sign: 1 | -1): string | undefined {
-    if (this.#sampleRow === undefined) return undefined;
-    const { fields, line, voltageV, currentA } = this.#sampleRow;
-    const { voltage, current } = this.#dialect;
-    const parts = [
-      voltage === undefined ? undefined : `"${(fields[voltage.field] ?? "").trim()}" as ${voltageV} V`,
-      current === undefined ? undefined : `"${(fields[current.field] ?? "").trim()}" as ${sign * currentA} A`,
-    ];
-    return `line ${line}: ${parts.filter((part) => part !== undefined).join(", ")}`;
-  }
-
-  /** The problems found, each at its line and character. Reads the file's lines once more where there are any. */
-  async problems(): Promise<Problem[]> {
-    const { file } = this.#request;
-    if (this.#timesS.length === 0 && this.#badCount === 0) return [emptyLog(file, "no rows of data")];
-    if (this.#bad.length === 0) return [];
-    const columns = await columnsOf(this.#request.absolutePath, this.#dialect, this.#bad);
-    const told: Problem[] = this.#bad.map((bad, index) => ({
-      id: problemIds[bad.what],
+/** The problems of a log's rows, each at its line and character. Reads the file's lines once more where there are any. */
+async function problemsOf(rows: Rows, request: LogRequest, detection: Detection, dialect: ResolvedDialect): Promise<Problem[]> {
+  const { file } = request;
+  if (rows.timesS.length === 0 && rows.badCount === 0) return [emptyLog(file, "no rows of data")];
+  if (rows.bad.length === 0) return [];
+  const columns = await columnsOf(rows.bad, detection, dialect);
+  const told: Problem[] = rows.bad.map((bad, index) => ({
+    id: problemIds[bad.what],
+    level: "error",
+    place: { file, line: bad.line, column: columns[index] ?? 1 },
+    found: bad.text.trim() === "" ? "nothing" : `"${bad.text.slice(0, 40)}"`,
+    expected: expectationOf(bad, dialect),
+    mend: `if the recorder wrote this, list line ${bad.line} under badRows of this recording in test.yaml; logs themselves are never edited`,
+  }));
+  if (rows.badCount > told.length)
+    told.push({
+      id: "log-more",
       level: "error",
-      place: { file, line: bad.line, column: columns[index] ?? 1 },
-      found: bad.text === "" ? "nothing" : `"${bad.text.slice(0, 40)}"`,
-      expected: this.#expectationOf(bad),
-      mend: `if the recorder wrote this, list line ${bad.line} under badRows of this recording in test.yaml; logs themselves are never edited`,
-    }));
-    if (this.#badCount > told.length)
-      told.push({
-        id: "log-more",
-        level: "error",
-        place: { file },
-        found: `${this.#badCount - told.length} more fields that cannot be read`,
-        expected: "rows written in one way",
-        mend: "mend the first ones; where most rows are like this, the recorder's dialect is described wrongly",
-      });
-    return told;
-  }
-
-  #expectationOf({ what }: BadField): string {
-    if (what === "a time") return what;
-    if (what === "the end of the row") return `${what} after ${this.#dialect.fieldCount} fields`;
-    return `${what} with "${this.#dialect.decimalMark}" as decimal mark`;
-  }
-
-  finish(): Log {
-    const timesS = this.#timesS.finish();
-    const readAs: ReadAs[] = [...this.#dialect.readAs];
-    if (this.#dialect.time.kind === "local") {
-      const { instantsMs, summerTime } = readWallClock(
-        timesS.map((timeS) => timeS * 1000),
-        this.#request.zone,
-      );
-      timesS.set(instantsMs.map((ms) => ms / 1000));
-      if (summerTime !== "either")
-        readAs.push({
-          what: "summer time",
-          value: summerTime === "fixed" ? "the recorder's clock does not follow it" : "the recorder's clock follows it",
-          from: "detected",
-        });
-    }
-    const isElapsed = this.#dialect.time.kind === "elapsed" || this.#dialect.time.kind === "clock";
-    const firstS = timesS[0] ?? 0;
-    const elapsedS = timesS.map((timeS) => timeS - firstS);
-    const currentsA = this.#currentsA.finish();
-    const sign = this.#dialect.currentSign ?? (this.#chargeSign < 0 ? -1 : 1);
-    if (sign < 0) for (let i = 0; i < currentsA.length; i++) currentsA[i] = -(currentsA[i] ?? Number.NaN);
-    if (this.#dialect.current !== undefined && this.#dialect.currentSign === undefined)
-      readAs.push({ what: "sign of charging current", value: sign > 0 ? "positive" : "negative", from: "detected" });
-    const temperatures = this.#temperaturesC.finish();
-    return {
-      samples: {
-        elapsedS,
-        voltagesV: this.#voltagesV.finish(),
-        currentsA,
-        temperaturesC: this.#dialect.temperature === undefined ? new Float64Array(0) : temperatures,
-        lines: this.#lines.finish(),
-        hasVoltage: this.#dialect.voltage !== undefined,
-        hasCurrent: this.#dialect.current !== undefined,
-        startMs: isElapsed ? this.#request.startedAtMs : firstS * 1000,
-      },
-      counts: {
-        lines: this.#rows + this.#dialect.linesBeforeData,
-        samples: elapsedS.length,
-        blank: this.#blank,
-        excluded: this.#excluded,
-        empty: this.#empty,
-      },
-      readAs,
-      sampleRead: this.#readBack(sign),
-    };
-  }
+      place: { file },
+      found: `${rows.badCount - told.length} more fields that cannot be read`,
+      expected: "rows written in one way",
+      mend: "mend the first ones; where most rows are like this, the recorder's dialect is described wrongly",
+    });
+  return told;
 }
 
-function toCelsius(value: number, unit: (typeof quantityUnits.temperature)[number]): number {
-  if (unit === "K") return value - 273.15;
-  return unit === "°F" ? ((value - 32) * 5) / 9 : value;
+function expectationOf({ what, field }: BadField, dialect: ResolvedDialect): string {
+  if (what === "a time") return what;
+  if (what === "a whole last row") return `${what} of ${dialect.fieldCount} fields, and a line end behind it`;
+  if (what === "the end of the row")
+    return field < dialect.fieldCount
+      ? `${dialect.fieldCount} fields, since blanks cannot show which is left out`
+      : `${what} after ${dialect.fieldCount} fields`;
+  return `${what} with "${dialect.form.decimalMark}" as decimal mark`;
 }
 
-/** The character column, counted from 1, at which each field stands in its line. */
-async function columnsOf(absolutePath: string, dialect: ResolvedDialect, wanted: readonly BadField[]): Promise<number[]> {
+/** The character column, counted from 1, at which each field stands in its line; of a sheet, the cell's own column. */
+async function columnsOf(wanted: readonly BadField[], { opened, encoding }: Detection, dialect: ResolvedDialect): Promise<number[]> {
+  if (opened.sheet !== undefined) return wanted.map(({ field }) => field + 1);
   const columns = wanted.map(() => 1);
   const last = Math.max(...wanted.map((bad) => bad.line));
   let line = 0;
-  for await (const text of linesOfFile(absolutePath, dialect.encoding)) {
+  for await (const text of linesOf(decode(opened.stream(), encoding))) {
     line++;
     wanted.forEach((bad, index) => {
-      if (bad.line === line) columns[index] = columnOfField(text, dialect.delimiter, bad.field);
+      if (bad.line === line) columns[index] = placeOfField(text, dialect.splitter, bad.field);
     });
     if (line >= last) break;
   }
   return columns;
+}
+
+/** A file of several recordings says which is meant, or how many there are where the number named is none. */
+function askForPart(parts: readonly Part[], { lines }: Rows, request: LogRequest): Problem {
+  const shown = parts
+    .slice(0, 4)
+    .map(
+      ({ from, to, label }, index) =>
+        `${index + 1}: lines ${lines[from]} to ${lines[to - 1]}${label.startsWith("from line") ? "" : ` (${label})`}`,
+    );
+  const second = parts[1];
+  return {
+    id: "log-parts",
+    level: "error",
+    place: { file: request.file, line: lines[second?.from ?? 0] ?? 1, column: 1 },
+    found:
+      parts.length === 1 ? "one recording" : `${parts.length} recordings: ${shown.join("; ")}${parts.length > shown.length ? "; …" : ""}`,
+    expected:
+      request.part === undefined ? "one recording in a file, or the number of the one that is meant" : `a recording number ${request.part}`,
+    mend:
+      parts.length === 1
+        ? "take part: out of test.yaml"
+        : `say which in test.yaml, each in its own connection: { file: …, part: 1 }${parts.length > 1 ? ` to { file: …, part: ${parts.length} }` : ""}`,
+  };
+}
+
+/** Samples, counts and what is told of one recording of the file. */
+function logOf(all: Rows, part: Part, partCount: number, request: LogRequest, dialect: ResolvedDialect, opened: OpenedLog): Log {
+  const cut = (values: Float64Array): Float64Array => values.subarray(part.from, part.to);
+  const told: ReadAs[] = [
+    ...ofContainer(opened, request),
+    ...dialect.readAs.filter(({ what }) => opened.sheet === undefined || !ofText.has(what)),
+  ];
+  const tell = (what: string, value: string, from: ReadAs["from"] = "detected"): void => {
+    told.push({ what, value, from });
+  };
+  if (partCount > 1) tell("recording of the file", `${request.part} of ${partCount}: ${part.label}`, "test record");
+
+  const placed = placeTimes(cut(all.timesS), dialect.time, request.zone, request.startedAtMs);
+  told.push(...placed.told);
+  const spread = spreadCoarseStamps(placed.timesS);
+  if (spread !== undefined)
+    tell(
+      "coarse stamps",
+      `${spread.rowsPerStamp} rows share a stamp; they are spread evenly over ${spread.stepS} s, ${Number((spread.stepS / spread.rowsPerStamp).toPrecision(4))} s apart`,
+    );
+  const timesS = spread?.timesS ?? placed.timesS;
+
+  let voltagesV = cut(all.voltagesV);
+  let currentsA = cut(all.currentsA);
+  const empty = voltagesV.reduce((count, value, index) => count + (Number.isNaN(value) && Number.isNaN(currentsA[index]) ? 1 : 0), 0);
+  const sign = dialect.currentSign ?? (sumOf(currentsA) < 0 ? -1 : 1);
+  // Rows of one file are read for one log, so its columns are its own to change.
+  if (sign < 0) for (let row = 0; row < currentsA.length; row++) currentsA[row] = -(currentsA[row] as number);
+  if (dialect.current !== undefined && dialect.currentSign === undefined)
+    tell("sign of charging current", sign > 0 ? "positive" : "negative");
+  if (dialect.voltage !== undefined && dialect.current !== undefined && isAlternating(voltagesV, currentsA)) {
+    const voltages = valuesAt({ timesS, values: voltagesV }, timesS);
+    const currents = valuesAt({ timesS, values: currentsA }, timesS);
+    voltagesV = voltages.values;
+    currentsA = currents.values;
+    tell(
+      "rows by turns",
+      `voltage and current stand in rows of their own; each is set beside the other on a straight line between its neighbours, where these are no more than one and a half times ${Number(Math.max(voltages.intervalS, currents.intervalS).toPrecision(4))} s apart`,
+    );
+  }
+  if (all.nines !== undefined)
+    tell("no value", `"${all.nines.text}", ${all.nines.count === 1 ? "once" : `${all.nines.count} times`}: no battery has it`);
+  if (all.tail !== undefined)
+    tell("lines below the data", `${all.tail.lines} from line ${all.tail.line}, "${all.tail.text.slice(0, 40)}", left out`);
+
+  const firstS = timesS[0] ?? 0;
+  const samples = part.to - part.from;
+  return {
+    samples: {
+      elapsedS: timesS.map((timeS) => timeS - firstS),
+      voltagesV,
+      currentsA,
+      temperaturesC: dialect.temperature === undefined ? new Float64Array(0) : cut(all.temperaturesC),
+      lines: all.lines.subarray(part.from, part.to),
+      hasVoltage: dialect.voltage !== undefined,
+      hasCurrent: dialect.current !== undefined,
+      startMs: placed.isPlaced ? firstS * 1000 : request.startedAtMs,
+      ...(dialect.power === undefined ? {} : { powersW: cut(all.powersW) }),
+      ...(dialect.charge === undefined ? {} : { chargesAh: cut(all.chargesAh) }),
+    },
+    counts: {
+      lines: all.rows + dialect.linesBeforeData,
+      samples,
+      blank: all.blank,
+      excluded: all.excluded + all.timesS.length - samples,
+      empty,
+    },
+    readAs: told,
+    sampleRead: readBack(all, sign),
+  };
+}
+
+/** Choices that say nothing of a spreadsheet. */
+const ofText: ReadonlySet<string> = new Set(["encoding", "delimiter", "decimal mark"]);
+
+function ofContainer({ container, sheet }: OpenedLog, request: LogRequest): ReadAs[] {
+  if (container === undefined) return [];
+  const kind: ReadAs = { what: "file", value: container, from: "detected" };
+  if (sheet === undefined) return [kind];
+  return [kind, { what: "sheet", value: sheet.name, from: request.dialect?.sheet === undefined ? "detected" : "instrument record" }];
+}
+
+const sumOf = (values: Float64Array): number => values.reduce((sum, value) => (Number.isNaN(value) ? sum : sum + value), 0);
+
+/** The sample row in words, its current with the sign that this project gives it: into the battery is positive. */
+function readBack({ sample }: Rows, sign: 1 | -1): string | undefined {
+  if (sample === undefined) return undefined;
+  const parts = [
+    sample.voltage === undefined ? undefined : `"${sample.voltage.text}" as ${sample.voltage.value} V`,
+    sample.current === undefined ? undefined : `"${sample.current.text}" as ${sign * sample.current.value} A`,
+  ];
+  return `line ${sample.line}: ${parts.filter((part) => part !== undefined).join(", ")}`;
 }

@@ -2,15 +2,21 @@
 import type { Instrument } from "../nouns/instrument.ts";
 import type { Problem } from "../nouns/problem.ts";
 import type { Reading } from "../nouns/reading.ts";
+import { joinLogs } from "./log/join-logs.ts";
 import { type Log, readLog } from "./log.ts";
 import { parseReadings, parseSheetReadings } from "./readings.ts";
 import type { PlacedRecord } from "./record.ts";
+import { entryOf, recordingId } from "./recording-entry.ts";
 import type { TestFolder } from "./workspace.ts";
 import { type InputFile, readText } from "./workspace-files.ts";
 
 /** A log that a connection lists, read. */
 export type RecordedLog = {
+  /** Names it in addresses, once in a test. */
+  readonly id: string;
   readonly file: InputFile;
+  /** The second file, where voltage and current were logged apart. */
+  readonly second: InputFile | undefined;
   readonly connection: number;
   readonly recorderId: string | undefined;
   readonly log: Log;
@@ -30,23 +36,36 @@ export async function readTestFiles(
   const logs: RecordedLog[] = [];
   for (const [index, connection] of connections.entries()) {
     for (const entry of connection.recordings) {
-      const listed = typeof entry === "string" ? { file: entry } : entry;
-      const file = folder.logs.find((candidate) => candidate.path === `${folder.folder}/${listed.file}`);
-      if (file === undefined) continue;
-      const recorderId = ("recorder" in listed ? listed.recorder : undefined) ?? used.recorder;
+      const listed = entryOf(entry);
+      const recorderId = listed.recorder ?? used.recorder;
       const recorder = recorderId === undefined ? undefined : instruments.get(recorderId);
-      const startedAt = ("startedAt" in listed ? listed.startedAt : undefined) ?? connection.on;
-      const read = await readLog({
-        absolutePath: file.absolutePath,
-        file: file.path,
-        dialect: recorder?.value.dialect,
-        dialectPlace: recorder?.placeOf(recorder.value.dialect === undefined ? [] : ["dialect"]),
-        zone,
-        startedAtMs: startedAt === undefined ? undefined : Date.parse(startedAt),
-        badRows: ("badRows" in listed ? listed.badRows : undefined) ?? [],
-      });
-      problems.push(...read.problems);
-      if (read.value !== undefined) logs.push({ file, connection: index, recorderId, log: read.value });
+      const read = async (name: string, isFirst: boolean): Promise<{ file: InputFile; log: Log } | undefined> => {
+        const file = folder.logs.find((candidate) => candidate.path === `${folder.folder}/${name}`);
+        if (file === undefined) return undefined;
+        const startedAt = listed.startedAt ?? connection.on;
+        const { value, problems: found } = await readLog({
+          absolutePath: file.absolutePath,
+          file: file.path,
+          dialect: recorder?.value.dialect,
+          dialectPlace: recorder?.placeOf(recorder.value.dialect === undefined ? [] : ["dialect"]),
+          zone,
+          startedAtMs: startedAt === undefined ? undefined : Date.parse(startedAt),
+          badRows: isFirst ? listed.badRows : [],
+          part: isFirst ? listed.part : undefined,
+        });
+        problems.push(...found);
+        return value === undefined ? undefined : { file, log: value };
+      };
+      const first = await read(listed.file, true);
+      const second = listed.with === undefined ? undefined : await read(listed.with, false);
+      if (first === undefined || (listed.with !== undefined && second === undefined)) continue;
+      const joined =
+        second === undefined
+          ? { value: first.log, problems: [] }
+          : joinLogs({ file: first.file.path, log: first.log }, { file: second.file.path, log: second.log }, listed.withClockAheadS);
+      problems.push(...joined.problems);
+      if (joined.value !== undefined)
+        logs.push({ id: recordingId(listed), file: first.file, second: second?.file, connection: index, recorderId, log: joined.value });
     }
   }
   const readings = await readReadings(folder, zone);

@@ -1,3 +1,4 @@
+import { Temporal } from "temporal-polyfill";
 import { zoneClock } from "./clock.ts";
 
 export type WallClockReading = {
@@ -41,4 +42,10 @@ function unevenness(instantsMs: Float64Array): { stepsBack: number; longestMs: n
     if (step > longestMs) longestMs = step;
   }
   return { stepsBack, longestMs };
+}
+
+/** What the clock on the wall of a zone shows at an instant, in milliseconds as if it were UTC. */
+export function wallMsAt(instantMs: number, zone: string): number {
+  const instant = Temporal.Instant.fromEpochMilliseconds(Math.round(instantMs));
+  return instantMs + instant.toZonedDateTimeISO(zone).offsetNanoseconds / 1e6;
 }

@@ -4,6 +4,7 @@ import path from "node:path";
 import { PassThrough } from "node:stream";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, vi } from "vitest";
+import { formatProblem } from "../../../lib/nouns/problem.ts";
 import { mistakes } from "./mistakes.ts";
 import { messagesOf } from "./small-workspace.ts";
 
@@ -32,6 +33,7 @@ function idsInCode(): Set<string> {
     const text = readFileSync(file, "utf8");
     if (!text.includes("nouns/problem.ts")) continue;
     for (const [, id = ""] of text.matchAll(/\bid: "([a-z-]+)",?\s+level:/g)) found.add(id);
+    for (const [, id = ""] of text.matchAll(/\bid: "([a-z-]+)", find:/g)) found.add(id);
     for (const [, id = ""] of text.matchAll(/\b(?:tell|complain)\(\s*(?:"(?:error|doubt)",\s*)?"((?:log|reading|readings)-[a-z]+)"/g))
       found.add(id);
     for (const [, id = ""] of text.matchAll(/^ {2}"(?:a|an|the) [^"]+": "([a-z-]+)",$/gm)) found.add(id);
@@ -63,7 +65,12 @@ describe("the catalogue of problems", () => {
 
   it.each(entries.map((entry) => [entry.id, entry] as const))("%s is said as the page shows it", async (id, { level, example }) => {
     const mistake = mistakes[id];
-    const messages = mistake === undefined ? [] : await messagesOf(mistake.workspace, mistake.prepare);
+    const messages =
+      mistake === undefined
+        ? []
+        : "say" in mistake
+          ? (await mistake.say()).map(formatProblem)
+          : await messagesOf(mistake.workspace, mistake.prepare);
     expect(messages).toContain(example);
     expect(example).toContain(`: ${level} ${id}: expected `);
   });

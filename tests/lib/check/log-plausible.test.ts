@@ -7,7 +7,7 @@ const at = "data/tests/mole-on-quarry/logs/pomiar.csv:2:1:";
 describe("plausible logs", () => {
   it("tells volts that are millivolts", async () => {
     expect(await messagesOf(replaced(files.log, "[V]", "[mV]"))).toEqual([
-      `${at} error log-voltage: expected 6 to 19.2 V for a battery of 6 cells, found a middle voltage of 0.01335 V\n${note}  mend: check the unit and the column of voltage in the recorder's dialect, and the battery's cells`,
+      `${at} error log-voltage: expected 6 to 19.2 V for a battery of 6 cells, found a middle voltage of 0.01335 V\n${note}  mend: check the unit and the column of voltage in the recorder's dialect, and the battery's cells; a thousand times as much, 13.35 V, would fit: unit: V`,
     ]);
   });
 

@@ -28,6 +28,20 @@ describe("logs listed", () => {
     ]);
   });
 
+  it("takes two recordings of one file for two logs, and the same one twice for a slip", async () => {
+    const parts = (first: number, last: number) =>
+      replaced(files.test, "[logs/pomiar.csv]", `[{ file: logs/pomiar.csv, part: ${first} }, { file: logs/pomiar.csv, part: ${last} }]`);
+    const twice = (messages: readonly string[]): boolean => messages.some((message) => message.includes("log-twice"));
+    expect(twice(await messagesOf(parts(1, 2)))).toBe(false);
+    expect(twice(await messagesOf(parts(1, 1)))).toBe(true);
+  });
+
+  it("counts the second of two files as listed, and tells it where it is not there", async () => {
+    const paired = replaced(files.test, "[logs/pomiar.csv]", "[{ file: logs/pomiar.csv, with: logs/second.csv }]");
+    expect((await messagesOf(written(second, log, paired))).join("\n")).not.toContain("log-unlisted");
+    expect((await messagesOf(paired)).join("\n")).toContain('found "logs/second.csv", which is not in');
+  });
+
   it("tells a log that nobody lists, until the record says why it is left out", async () => {
     const unlisted = written(second, log);
     expect(await messagesOf(unlisted)).toEqual([

@@ -37,6 +37,16 @@ describe("references", () => {
     expect(await messagesOf(replaced(files.test, from, to))).toEqual([message]);
   });
 
+  it("tells an instrument whose kind does not measure what it is named for", async () => {
+    expect(await messagesOf(replaced(files.test, "hydrometer: float-glass", "hydrometer: bench-meter"))).toEqual([
+      'data/tests/mole-on-quarry/test.yaml:6:15: doubt instrument-kind: expected a hydrometer or refractometer as hydrometer, or an instrument that states how well it measures density, found "bench-meter", a voltmeter\n  mend: name the instrument that was used, or correct its kind in its record',
+    ]);
+  });
+
+  it("takes any instrument that states how well it measures what it is named for: a recorder may be the voltmeter", async () => {
+    expect(await messagesOf(replaced(files.test, "voltmeter: bench-meter", "voltmeter: newt"))).toEqual([]);
+  });
+
   it("says nothing more of a record that is there but has errors of its own", async () => {
     const messages = await messagesOf(replaced(files.battery, "cells: 6", "cells: six"));
     expect(messages).toEqual([

@@ -7,6 +7,7 @@ import {
   parseClockS,
   parseInstantMs,
   parseWallClockMs,
+  wallMsOfSerial,
   zoneClock,
 } from "../../../lib/read/clock.ts";
 
@@ -95,11 +96,25 @@ describe("wall-clock times", () => {
     ["03.02.2026 25:00", "day-month-year"],
     ["03.02.2026 10:60", "day-month-year"],
     ["03.02.026 10:00", "day-month-year"],
+    ["0026-02-03 10:00", "year-month-day"],
+    ["2026-02-03 24:30", "year-month-day"],
+    ["2026-02-03T10:00Z", "year-month-day"],
+    ["3/2-2026 10:00", "day-month-year"],
     ["2026-02-03 13:00 PM", "year-month-day"],
     ["2026-02-03 0:30 AM", "year-month-day"],
     ["14:05", "day-month-year"],
     ["", "day-month-year"],
   ] as const)("is none: %s, %s", (text, order) => expect(parseWallClockMs(text, order)).toBeNaN());
+});
+
+describe("days of a spreadsheet", () => {
+  // 1 January 2000 is day 36526, and 1970 is day 25569, in every spreadsheet.
+  it.each([
+    [36_526, "2000-01-01T00:00:00"],
+    [25_569.5, "1970-01-01T12:00:00"],
+    [2_958_465, "9999-12-31T00:00:00"],
+  ])("%d", (days, expected) => expect(wallMsOfSerial(days)).toBe(utc(expected)));
+  it.each([-1, 2_958_467, 1_773_475_200, Number.NaN])("%d is none", (days) => expect(wallMsOfSerial(days)).toBeNaN());
 });
 
 describe("looking at texts", () => {

@@ -83,12 +83,12 @@ describe("readings as text", () => {
     [
       "a heading with a slip, in capitals too",
       ["at,Rest_v", "2026-02-03 13:30,12.1"],
-      'readings.csv:1:4: error readings-column: expected one of at, mixed, charger, note, density_1, acid_C, battery_C, air_C, rest_h, rest_V, terminal_V, clamp_A, cranking_A, mains_kWh, weight_kg (density_1 to density_12), found the column "Rest_v"\n  mend: did you mean "rest_V"?',
+      'readings.csv:1:4: error readings-column: expected one of at, mixed, charger, note, density_1, acid_C, battery_C, air_C, rest_h, rest_V, terminal_V, clamp_A, cranking_A, mains_kWh, weight_kg, topped_up_g (density_1 to density_12), found the column "Rest_v"\n  mend: did you mean "rest_V"?',
     ],
     [
       "a heading that is like none",
       ["at,weather", "2026-02-03 13:30,rain"],
-      'readings.csv:1:4: error readings-column: expected one of at, mixed, charger, note, density_1, acid_C, battery_C, air_C, rest_h, rest_V, terminal_V, clamp_A, cranking_A, mains_kWh, weight_kg (density_1 to density_12), found the column "weather"\n  mend: rename the column, or move its words into note',
+      'readings.csv:1:4: error readings-column: expected one of at, mixed, charger, note, density_1, acid_C, battery_C, air_C, rest_h, rest_V, terminal_V, clamp_A, cranking_A, mains_kWh, weight_kg, topped_up_g (density_1 to density_12), found the column "weather"\n  mend: rename the column, or move its words into note',
     ],
     [
       "a heading twice",

@@ -172,7 +172,7 @@ describe("records with wrong fields", () => {
     expect(ofBattery(lines({ 2: "nominalVoltageV: twelve", 5: "capacity: 44" })).map((message) => message.split(" found ")[0])).toEqual([
       "b.yaml:2:18: error record-field: expected a number with a decimal point,",
       "b.yaml:1:1: error record-missing-field: expected capacityAh: a number with a decimal point,",
-      "b.yaml:5:1: error record-unknown-field: expected one of the fields name, nominalVoltageV, cells, construction, capacityAh, capacityRateH, capacityBasis, crankingRating, fullDensity, emptyDensity, electrolyteKgPerCell, madeOn, condition,",
+      "b.yaml:5:1: error record-unknown-field: expected one of the fields name, nominalVoltageV, cells, construction, capacityAh, capacityRateH, capacityBasis, crankingRating, fullDensity, emptyDensity, electrolyteKgPerCell, waterReserveGPerCell, madeOn, condition,",
     ]);
   });
 
@@ -184,12 +184,12 @@ describe("records with wrong fields", () => {
     [
       "a misspelt field in a list of logs",
       testRecord("      - file: logs/a.csv\n        recoder: newt"),
-      't.yaml:9:9: error record-unknown-field: expected one of the fields file, recorder, startedAt, endedBy, badRows, found "recoder"\n  mend: did you mean "recorder"?',
+      't.yaml:9:9: error record-unknown-field: expected one of the fields file, part, with, withClockAheadS, recorder, startedAt, endedBy, badRows, found "recoder"\n  mend: did you mean "recorder"?',
     ],
     [
       "a log outside logs/",
       testRecord("      - ../a.csv"),
-      't.yaml:8:9: error record-field: expected a file in this test\'s logs folder, such as logs/day-1.csv, found connections[1].recordings[1]: "../a.csv"\n  mend: change the value to what is expected',
+      't.yaml:8:9: error record-field: expected a file in this test\'s logs folder, such as logs/day-1.csv or logs/day-1/part-2.csv, found connections[1].recordings[1]: "../a.csv"\n  mend: change the value to what is expected',
     ],
     [
       "a zone that is none",

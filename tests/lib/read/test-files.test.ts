@@ -62,6 +62,44 @@ describe("files of a test", () => {
     expect(value.logs[0]?.log.counts).toMatchObject({ samples: 61, excluded: 10 });
   });
 
+  it("may lie in folders below logs/, whose names are then part of their own", async () => {
+    const { value, problems } = await read(
+      replaced(files.test, "[logs/pomiar.csv]", "[logs/day-1/pomiar.csv]", renamed(files.log, files.log.replace("logs/", "logs/day-1/"))),
+    );
+    expect(problems).toEqual([]);
+    expect(value.logs.map(({ id, log }) => [id, log.counts.samples])).toEqual([["day-1~pomiar.csv", 71]]);
+  });
+
+  it("are two recordings of one file where the record names its parts", async () => {
+    const text = smallWorkspace[files.log] as string;
+    const numbered = text
+      .split("\n")
+      .map((line, index) => (line === "" ? "" : `${index === 0 ? "Run" : index < 36 ? 1 : 2};${line}`))
+      .join("\n");
+    const entries = "[{ file: logs/pomiar.csv, part: 1 }, { file: logs/pomiar.csv, part: 2 }]";
+    const { value, problems } = await read(replaced(files.test, "[logs/pomiar.csv]", entries, written(files.log, numbered)));
+    expect(problems).toEqual([]);
+    expect(value.logs.map(({ id, log }) => [id, log.counts.samples, log.samples.lines[0]])).toEqual([
+      ["pomiar.csv~1", 35, 2],
+      ["pomiar.csv~2", 36, 37],
+    ]);
+  });
+
+  it("are one recording of two files where voltage and current were logged apart", async () => {
+    const lines = (smallWorkspace[files.log] as string).trimEnd().split("\n");
+    const columns = (...fields: number[]): string =>
+      lines.map((line) => `${fields.map((field) => line.split(";")[field]).join(";")}\n`).join("");
+    const second = files.log.replace("pomiar", "amps");
+    const apart = written(files.log, columns(0, 1), written(second, columns(0, 2)));
+    const { value, problems } = await read(
+      replaced(files.test, "[logs/pomiar.csv]", "[{ file: logs/pomiar.csv, with: logs/amps.csv }]", apart),
+    );
+    expect(problems).toEqual([]);
+    const together = (await read(smallWorkspace)).value.logs[0]?.log.samples;
+    expect(value.logs[0]?.log.samples).toEqual(together);
+    expect(value.logs[0]?.second?.path).toBe(second);
+  });
+
   it("pass over a log that is listed and not there: the checks tell it", async () => {
     const { [files.log]: _, ...rest } = smallWorkspace;
     const { value, problems } = await read(rest);
