@@ -13,6 +13,11 @@ const windows: Readonly<Record<Battery["construction"], { low: number; high: num
   gel: { low: 13.1, high: 13.8, source: "13.1 to 13.8 V, makers' figures differ widely" },
 };
 
+/** The window as printed for a kind of 12 V battery, at 20 to 25 °C, V. */
+export function printedFloatWindow(construction: Battery["construction"]): { readonly low: number; readonly high: number } {
+  return windows[construction];
+}
+
 /** Makers print their windows for 20 or for 25 °C (IEC 60896-11 takes 20 °C; read), so between the two a window holds as it is, °C. */
 const printedForC = { low: 20, high: 25 } as const;
 

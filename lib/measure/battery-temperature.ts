@@ -18,10 +18,10 @@ export type BatteryTemperature = {
 const nearH = 6;
 
 /** Error of a thermometer whose accuracy nobody stated, K; our assumption. */
-const unstatedErrorK = 2;
+export const unstatedErrorK = 2;
 
 /** How much warmer than the air around it a battery on charge may be, K; our assumption for charges of up to C/5. */
-const warmerThanAirK = 10;
+export const warmerThanAirK = 10;
 
 /** What stands for the battery's temperature at a visit, best first. */
 const columns: readonly ReadingColumn[] = ["battery_C", "acid_C", "air_C"];

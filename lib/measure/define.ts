@@ -16,6 +16,8 @@ export type Measured = {
 export type NotMeasured = {
   readonly absent: AbsenceKind;
   readonly why: string;
+  /** Where there is no value, yet it cannot lie outside these. */
+  readonly bounds?: { readonly low: number; readonly high: number } | undefined;
   readonly evidence?: readonly Evidence[];
   readonly doubts?: readonly string[];
 };
@@ -62,8 +64,8 @@ export function toFigure<C>(definition: FigureDefinition<C>, of: string, context
     return {
       ...common,
       value: null,
-      low: null,
-      high: null,
+      low: outcome.bounds?.low ?? null,
+      high: outcome.bounds?.high ?? null,
       basis: "measured",
       evidence: [...(outcome.evidence ?? [])],
       absent: { kind: outcome.absent, why: outcome.why },

@@ -3,22 +3,26 @@ import type { TestContext } from "../../measure/test-context.ts";
 import type { Finding } from "../../nouns/finding.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 import { cellSpread } from "./cell-spread.ts";
-import { densityAgainstVoltage } from "./density-against-voltage.ts";
+import { crossExamination } from "./cross-examination.ts";
 import { floatWindow } from "./float-window.ts";
 import { frost } from "./frost.ts";
 import { lettingGo } from "./letting-go.ts";
 import { recordingEndings } from "./recording-endings.ts";
 import { targetDensity } from "./target-density.ts";
+import { temperature } from "./temperature.ts";
 import { unrecordedCharge } from "./unrecorded-charge.ts";
+import { water } from "./water.ts";
 
 export const findings: readonly FindingDefinition[] = [
   targetDensity,
+  crossExamination,
   recordingEndings,
   unrecordedCharge,
   floatWindow,
   lettingGo,
-  densityAgainstVoltage,
+  water,
   cellSpread,
+  temperature,
   frost,
 ];
 

@@ -2,6 +2,7 @@ import { gassingVoltagePerCell } from "../../electrochem/gassing.ts";
 import { batteryTemperature } from "../../measure/battery-temperature.ts";
 import { hoursOf, longHoldH } from "../../measure/long-hold.ts";
 import type { MeasuredRecording } from "../../measure/recording.ts";
+import { isSealed } from "../../measure/test-context.ts";
 import type { Stage } from "../../nouns/stage.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 
@@ -44,6 +45,9 @@ export const lettingGo: FindingDefinition = {
     const longest = holds.sort((a, b) => b.hours - a.hours)[0];
     if (longest === undefined || longest.hours < longHoldH) return undefined;
     const figures = [`recording/${longest.recording.id}#limit-voltage`];
+    const gasses = isSealed(context.battery)
+      ? "a sealed battery vents gas at that voltage, and what it loses cannot be put back"
+      : "a battery gasses at that voltage";
     const heldV = longest.stage.voltageEndV ?? 0;
     const why = [
       `${longest.recording.id}, lines ${longest.stage.lines[0]} to ${longest.stage.lines[1]}: ${(heldV / context.battery.cells).toFixed(2)} V a cell for ${longest.hours.toFixed(0)} h`,
@@ -52,7 +56,7 @@ export const lettingGo: FindingDefinition = {
       return {
         verdict: "only after a day",
         weight: "caution",
-        sentence: `It held ${heldV.toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days before it let go; a battery gasses at that voltage.`,
+        sentence: `It held ${heldV.toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days before it let go; ${gasses}.`,
         why,
         wouldSettle: null,
         figures,
@@ -61,7 +65,7 @@ export const lettingGo: FindingDefinition = {
     return {
       verdict: "no",
       weight: "bad",
-      sentence: `It held ${heldV.toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days and was not seen to let go; a battery gasses at that voltage.`,
+      sentence: `It held ${heldV.toFixed(2)} V for ${(longest.hours / 24).toFixed(1)} days and was not seen to let go; ${gasses}.`,
       why,
       wouldSettle: null,
       figures,

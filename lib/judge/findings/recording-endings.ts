@@ -25,7 +25,7 @@ export const recordingEndings: FindingDefinition = {
       return {
         verdict: "the recorder stopped first",
         weight: "caution",
-        sentence: `${shareOf(recorder)} the recorder stopped while the charger worked on, so the end of the charge was not seen there.`,
+        sentence: `${shareOf(recorder)} the recorder stopped before the charger did, so the end of the charge was not seen there.`,
         why,
         wouldSettle: settle,
         figures: [],

@@ -1,60 +1,123 @@
 import { chargeUnrecorded } from "../../measure/figures/charge-unrecorded.ts";
-import { isSealed } from "../../measure/test-context.ts";
+import { isSealed, type TestContext } from "../../measure/test-context.ts";
+import { examinationOf } from "../../measure/witnesses.ts";
+import type { Finding } from "../../nouns/finding.ts";
+import type { CrossExamination } from "../../reconcile/index.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 
 export const unrecordedCharge: FindingDefinition = {
   id: "unrecorded-charge",
   subject: "Did charge go in that nobody recorded?",
   explain:
-    "Density says how much charge went in; the logs say how much was seen. The difference, where it is clear of both errors, went in unseen.",
-  source: "Faraday's law against the log.",
+    "Density, rest voltage and cranking current say how much charge the battery holds; the logs say how much was seen. What no other explanation accounts for went in unseen. Where the readings allow no cross-examination, density alone is held against the log.",
+  source: "docs/reconciliation.md; Faraday's law against the log.",
   checkedBy: ["Demo logs against the generator's truth"],
   judge(context) {
-    if (isSealed(context.battery)) return undefined;
-    const outcome = chargeUnrecorded.compute(context);
-    const figures = ["test#charge-unrecorded", "test#charge-required", "test#charge-recorded"];
-    if ("absent" in outcome) {
-      if (outcome.absent !== "not applicable") return undefined;
-      return {
-        verdict: "none shows",
-        weight: "note",
-        sentence: "The recorded charge accounts for the density that was gained.",
-        why: [outcome.why],
-        wouldSettle: null,
-        figures,
-        doubts: [...(outcome.doubts ?? [])],
-      };
-    }
-    const low = outcome.interval?.low ?? 0;
-    const high = outcome.interval?.high ?? outcome.value;
-    if (low > 0)
-      return {
-        verdict: "yes",
-        weight: "caution",
-        sentence: `Between ${low.toFixed(0)} and ${high.toFixed(0)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`,
-        why: ["the density gained needs more charge than was recorded, beyond the error of both"],
-        wouldSettle: "a recorder that does not stop by itself, or a clamp-meter reading at each visit",
-        figures,
-        doubts: [...(outcome.doubts ?? [])],
-      };
-    if (outcome.interval === undefined)
-      return {
-        verdict: "cannot tell",
-        weight: "unsure",
-        sentence: "Whether charge went in unrecorded cannot be told: how far the recorder may be off is not stated.",
-        why: [`about ${outcome.value.toFixed(0)} Ah more than was recorded, with no interval that could be defended`],
-        wouldSettle: "the recorder's accuracy, from its data sheet or a calibration",
-        figures,
-        doubts: [...(outcome.doubts ?? [])],
-      };
+    return byAllWitnesses(examinationOf(context)) ?? byDensityAlone(context);
+  },
+};
+
+/** A cause counts as shown from this probability on, and as ruled out below the other; between them nobody can tell. Our rule. */
+const shown = 0.6;
+const ruledOut = 0.2;
+
+/** The cross-examination's answer; undefined where it could not be made. */
+function byAllWitnesses(examination: CrossExamination): Omit<Finding, "id" | "subject"> | undefined {
+  if (!examination.examined) return undefined;
+  const cause = examination.causes.find(({ id }) => id === "charge-unrecorded");
+  if (cause === undefined) return undefined;
+  const { low95, high95 } = examination.unrecordedAh;
+  const figures = ["test#charge-unrecorded", "test#charge-recorded", "test#charge-taken"];
+  if (cause.hiddenBecause !== null)
     return {
-      verdict: "cannot tell",
-      weight: "unsure",
-      sentence: `Whether charge went in unrecorded cannot be told: up to ${high.toFixed(0)} Ah would go unnoticed.`,
-      why: ["recorded charge and density agree within their errors"],
-      wouldSettle: "the mass of acid per cell, or a finer hydrometer",
+      verdict: "none can have",
+      weight: "note",
+      sentence: `No charge can have gone in unseen: ${cause.hiddenBecause}.`,
+      why: [cause.hiddenBecause],
+      wouldSettle: null,
+      figures,
+      doubts: [],
+    };
+  const why = [
+    `by density, rest voltage, recorded charge and cranking current together, the probability that charge went in unrecorded is ${(100 * cause.probability).toFixed(0)} %, and its amount ${low95.toFixed(1)} to ${high95.toFixed(1)} Ah (95 %)`,
+  ];
+  if (cause.probability >= shown)
+    return {
+      verdict: "yes",
+      weight: "caution",
+      sentence: `Between ${low95.toFixed(0)} and ${high95.toFixed(0)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`,
+      why,
+      wouldSettle: "a recorder that does not stop by itself, or a clamp-meter reading at each visit",
+      figures,
+      doubts: [],
+    };
+  if (cause.probability <= ruledOut)
+    return {
+      verdict: "none shows",
+      weight: "note",
+      sentence: "The recorded charge accounts for what the battery gained.",
+      why,
+      wouldSettle: null,
+      figures,
+      doubts: [],
+    };
+  return {
+    verdict: "cannot tell",
+    weight: "unsure",
+    sentence: `Whether charge went in unrecorded cannot be told: up to ${high95.toFixed(0)} Ah would go unnoticed.`,
+    why,
+    wouldSettle: "a clamp-meter reading just before the charger is disconnected",
+    figures,
+    doubts: [],
+  };
+}
+
+/** What density against the log says, where nothing else was read. */
+function byDensityAlone(context: TestContext): Omit<Finding, "id" | "subject"> | undefined {
+  if (isSealed(context.battery)) return undefined;
+  const outcome = chargeUnrecorded.compute(context);
+  const figures = ["test#charge-unrecorded", "test#charge-required", "test#charge-recorded"];
+  if ("absent" in outcome) {
+    if (outcome.absent !== "not applicable") return undefined;
+    return {
+      verdict: "none shows",
+      weight: "note",
+      sentence: "The recorded charge accounts for the density that was gained.",
+      why: [outcome.why],
+      wouldSettle: null,
       figures,
       doubts: [...(outcome.doubts ?? [])],
     };
-  },
-};
+  }
+  const low = outcome.interval?.low ?? 0;
+  const high = outcome.interval?.high ?? outcome.value;
+  if (low > 0)
+    return {
+      verdict: "yes",
+      weight: "caution",
+      sentence: `Between ${low.toFixed(0)} and ${high.toFixed(0)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`,
+      why: ["the density gained needs more charge than was recorded, beyond the error of both"],
+      wouldSettle: "a recorder that does not stop by itself, or a clamp-meter reading at each visit",
+      figures,
+      doubts: [...(outcome.doubts ?? [])],
+    };
+  if (outcome.interval === undefined)
+    return {
+      verdict: "cannot tell",
+      weight: "unsure",
+      sentence: "Whether charge went in unrecorded cannot be told: how far the recorder may be off is not stated.",
+      why: [`about ${outcome.value.toFixed(0)} Ah more than was recorded, with no interval that could be defended`],
+      wouldSettle: "the recorder's accuracy, from its data sheet or a calibration",
+      figures,
+      doubts: [...(outcome.doubts ?? [])],
+    };
+  return {
+    verdict: "cannot tell",
+    weight: "unsure",
+    sentence: `Whether charge went in unrecorded cannot be told: up to ${high.toFixed(0)} Ah would go unnoticed.`,
+    why: ["recorded charge and density agree within their errors"],
+    wouldSettle: "the mass of acid per cell, or a finer hydrometer",
+    figures,
+    doubts: [...(outcome.doubts ?? [])],
+  };
+}

@@ -1,3 +1,4 @@
+import { currentAfterLastRow } from "../after-last-row.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import { evidenceOf } from "../recording.ts";
 import type { MeasuredConnection } from "../test-context.ts";
@@ -26,17 +27,16 @@ export const chargeMissed: FigureDefinition<MeasuredConnection> = {
       return notMeasured("cannot tell", "nobody noted when the connection began or ended", evidence);
     const hours = (until - last.startMs) / 3_600_000 - last.trace.spanS / 3600;
     if (hours < slackH) return notMeasured("not applicable", "the recording goes on to the end of the connection", evidence);
-    const stage = last.stages.at(-1);
-    const lastA = stage?.currentEndA ?? undefined;
-    if (lastA === undefined) return notMeasured("cannot tell", "the recording shows no stages", evidence);
-    // In a pause the charger may take up again what it gave before.
-    const inPause = stage?.kind === "rest" || stage?.kind === "interrupted" || stage?.kind === "on-off-holding";
-    const before = last.stages.findLast((candidate) => candidate.kind !== "rest" && candidate.kind !== "interrupted");
-    const mostA = Math.max(0, inPause ? (before?.currentMeanA ?? lastA) : lastA);
-    return notMeasured(
-      "not recorded",
-      `${hours.toFixed(1)} h after the last row: at least nothing, at most ${(mostA * hours).toFixed(1)} Ah, since ${mostA.toFixed(2)} A ${inPause ? "flowed before the pause" : "flowed at the last row"}${connection.offMs === undefined ? "; nobody saw the clamps come off" : ""}`,
-      evidence,
-    );
+    const after = currentAfterLastRow(connection);
+    if (after === undefined) return notMeasured("cannot tell", "the recording shows no stages", evidence);
+    const { mostA, inPause } = after;
+    return {
+      ...notMeasured(
+        "not recorded",
+        `${hours.toFixed(1)} h after the last row: at least nothing, at most ${(mostA * hours).toFixed(1)} Ah, since ${mostA.toFixed(2)} A ${inPause ? "flowed before the pause" : "flowed at the last row"}${connection.offMs === undefined ? "; nobody saw the clamps come off" : ""}`,
+        evidence,
+      ),
+      bounds: { low: 0, high: mostA * hours },
+    };
   },
 };

@@ -3,9 +3,12 @@ import type { Figure } from "../../nouns/figure.ts";
 import { type ReadingColumn, readingColumns } from "../../nouns/reading.ts";
 import { standardUncertaintyOf } from "../../units/uncertainty.ts";
 import { type FigureDefinition, notMeasured, toFigure } from "../define.ts";
-import { evidenceOfCell, isSealed, type MeasuredReading, type TestContext } from "../test-context.ts";
+import { densityColumns, evidenceOfCell, isSealed, type MeasuredReading, type TestContext } from "../test-context.ts";
+import { densityByRestVoltage } from "./density-by-rest-voltage.ts";
+import { freezingPoint } from "./freezing-point.ts";
 
-type Visit = { readonly context: TestContext; readonly reading: MeasuredReading };
+/** One visit, with the test it belongs to. */
+export type Visit = { readonly context: TestContext; readonly reading: MeasuredReading };
 
 export const densityAtVisit: FigureDefinition<Visit> = {
   id: "density-at-25c",
@@ -93,12 +96,20 @@ export function valueAsRead(column: ReadingColumn): FigureDefinition<Visit> {
   };
 }
 
-/** All figures of one visit: density at 25 °C first, then every value that was read. */
+/** All figures of one visit: density at 25 °C and what follows from it first, then every value that was read. */
 export function figuresOfVisit(context: TestContext, reading: MeasuredReading): Figure[] {
   const visit = { context, reading };
   const of = `reading/${reading.number}`;
   const k = context.rules.coverageFactor;
   const spread = (reading.density?.cells.length ?? 0) > 1 ? [toFigure(densitySpread, of, visit, k)] : [];
   const read = (Object.keys(readingColumns) as ReadingColumn[]).filter((column) => reading.values[column] !== undefined);
-  return [toFigure(densityAtVisit, of, visit, k), ...spread, ...read.map((column) => toFigure(valueAsRead(column), of, visit, k))];
+  const frost = isSealed(context.battery) || densityColumns(reading).length > 0 ? [toFigure(freezingPoint, of, visit, k)] : [];
+  const byVoltage = reading.values.rest_V === undefined ? [] : [toFigure(densityByRestVoltage, of, visit, k)];
+  return [
+    toFigure(densityAtVisit, of, visit, k),
+    ...spread,
+    ...byVoltage,
+    ...frost,
+    ...read.map((column) => toFigure(valueAsRead(column), of, visit, k)),
+  ];
 }

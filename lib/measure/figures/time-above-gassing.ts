@@ -1,6 +1,7 @@
 import { gassingVoltagePerCell } from "../../electrochem/gassing.ts";
-import { batteryTemperature, describeTemperature } from "../battery-temperature.ts";
+import { type BatteryTemperature, batteryTemperature, describeTemperature } from "../battery-temperature.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
+import type { Part } from "../integrals.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 import { uncertaintyOfReading } from "../uncertainty-of-reading.ts";
 import { missingAccuracy } from "./shared-doubts.ts";
@@ -16,21 +17,10 @@ export const timeAboveGassing: FigureDefinition<MeasuredRecording> = {
   source: "German handbook practice (from memory); 2.40 V at 20 °C is common practice.",
   checkedBy: ["A ramp of known slope"],
   compute: (recording) => {
-    const { trace, cells } = recording;
-    if (!trace.hasVoltage) return notMeasured("not recorded", "the recorder logs no voltage", [evidenceOf(recording)]);
-    const temperature = batteryTemperature(recording, 0, trace.spanS);
-    const limitAt = (temperatureC: number): number => gassingVoltagePerCell(Math.min(50, Math.max(0, temperatureC))) * cells;
-    const warmV = limitAt(temperature?.highC ?? 25);
-    const coldV = limitAt(temperature?.lowC ?? 25);
+    if (!recording.trace.hasVoltage) return notMeasured("not recorded", "the recorder logs no voltage", [evidenceOf(recording)]);
+    const { warmV, coldV, temperature } = gassingLimits(recording);
     const limitV = (warmV + coldV) / 2;
-    const hoursAbove = (thresholdV: number): number => {
-      let seconds = 0;
-      for (const [from, to] of trace.stretches)
-        for (let i = from + 1; i < to; i++)
-          if (((trace.voltagesV[i] as number) + (trace.voltagesV[i - 1] as number)) / 2 > thresholdV)
-            seconds += (trace.elapsedS[i] as number) - (trace.elapsedS[i - 1] as number);
-      return seconds / 3600;
-    };
+    const hoursAbove = (thresholdV: number): number => hoursOver(recording, thresholdV, whole);
     const uncertaintyV = uncertaintyOfReading(recording, "voltage", limitV);
     return {
       value: hoursAbove(limitV),
@@ -46,3 +36,30 @@ export const timeAboveGassing: FigureDefinition<MeasuredRecording> = {
     };
   },
 };
+
+/** Hours of part of a recording above the gassing voltage, in the middle of what the battery's temperature leaves open. */
+export function hoursAboveGassing(recording: MeasuredRecording, part: Part = whole): number {
+  const { warmV, coldV } = gassingLimits(recording);
+  return hoursOver(recording, (warmV + coldV) / 2, part);
+}
+
+const whole: Part = { fromS: Number.NEGATIVE_INFINITY, toS: Number.POSITIVE_INFINITY };
+
+/** The gassing voltage of the whole battery at the warm and at the cold end of what its temperature was; 25 °C where nobody read it. */
+function gassingLimits(recording: MeasuredRecording): { warmV: number; coldV: number; temperature: BatteryTemperature | undefined } {
+  const temperature = batteryTemperature(recording, 0, recording.trace.spanS);
+  const limitAt = (temperatureC: number): number => gassingVoltagePerCell(Math.min(50, Math.max(0, temperatureC))) * recording.cells;
+  return { warmV: limitAt(temperature?.highC ?? 25), coldV: limitAt(temperature?.lowC ?? 25), temperature };
+}
+
+function hoursOver({ trace }: MeasuredRecording, thresholdV: number, { fromS, toS }: Part): number {
+  let seconds = 0;
+  for (const [from, to] of trace.stretches)
+    for (let i = from + 1; i < to; i++) {
+      const beganS = trace.elapsedS[i - 1] as number;
+      const endedS = trace.elapsedS[i] as number;
+      const isIn = beganS >= fromS && endedS <= toS;
+      if (isIn && ((trace.voltagesV[i] as number) + (trace.voltagesV[i - 1] as number)) / 2 > thresholdV) seconds += endedS - beganS;
+    }
+  return seconds / 3600;
+}

@@ -66,12 +66,6 @@ describe("trace", () => {
     expect(trace.currentsA[0]).toBeNaN();
   });
 
-  it("knows an uneven pace: nine in ten steps against one in ten, more than threefold", () => {
-    expect(traceOf(steady(rows(50, 60))).isUneven).toBe(false);
-    const byEvent = Array.from({ length: 50 }, (_, i) => (i % 2 === 0 ? i * 60 : i * 60 + 58));
-    expect(traceOf(steady(byEvent)).isUneven).toBe(true);
-  });
-
   it("has one sample's trace: no span, one stretch", () => {
     expect(traceOf(steady([0]))).toMatchObject({ spanS: 0, coveredS: 0, stretches: [[0, 1]] });
   });

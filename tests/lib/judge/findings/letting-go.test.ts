@@ -23,6 +23,11 @@ describe("does it let go of the high voltage?", () => {
     expect(judged([bulk, held(30), rest], 35)).toMatchObject({ verdict: "no" });
   });
 
+  it("speaks of a sealed battery's gas as what cannot be put back", () => {
+    const connections = [{ onH: 0, offH: 100, recordings: [recordingOf(logOf([bulk, held(30)]))] }];
+    expect(lettingGo.judge(contextOf({ battery: { construction: "AGM" }, connections }))?.sentence).toContain("cannot be put back");
+  });
+
   it("does not arise below a day, at a float's voltage, or without a recording", () => {
     expect(judged([bulk, held(10)])).toBeUndefined();
     expect(judged([bulk, { ...held(30), v: () => 13.7 }])).toBeUndefined();

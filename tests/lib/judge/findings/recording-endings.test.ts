@@ -21,20 +21,28 @@ describe("who stopped: charger or recorder?", () => {
     expect(judged({ onH: 0, offH: 24, recordings: [open, later] })).toMatchObject({
       verdict: "the recorder stopped first",
       weight: "caution",
-      sentence: expect.stringMatching(/^In 1 of 2 recordings the recorder stopped while the charger worked on/),
+      sentence: expect.stringMatching(/^In 1 of 2 recordings the recorder stopped before the charger did/),
     });
   });
 
-  it("cannot tell, where current flowed at the last row and nothing more is known; never that the charger finished", () => {
+  it("the recorder, where the log is cut in mid-flow and nothing more is known; never that the charger finished", () => {
     const finding = judged({ onH: 0, recordings: [open] });
     expect(finding).toMatchObject({
-      verdict: "cannot tell",
-      weight: "unsure",
-      sentence: "In the one recording it cannot be told who stopped.",
-      why: ["open.csv: who ended it is not known (the recorder, the mains or a person); the charger had not ended by then"],
+      verdict: "the recorder stopped first",
+      weight: "caution",
+      why: ["open.csv: ended by the recorder, cut in mid-flow; the charger had not ended by then"],
       wouldSettle: expect.any(String),
     });
     expect(JSON.stringify(finding)).not.toMatch(/finished|completed/);
+  });
+
+  it("cannot tell, where the current stopped in the middle of the bulk", () => {
+    const brokenOff = recordingOf(logOf([bulk, { hours: 1, v: (h) => 12.8 + 0.5 * Math.exp(-5 * h), a: () => 0 }]), { id: "off.csv" });
+    expect(judged({ onH: 0, recordings: [brokenOff] })).toMatchObject({
+      verdict: "cannot tell",
+      weight: "unsure",
+      sentence: "In the one recording it cannot be told who stopped.",
+    });
   });
 
   it("stopped from outside, where the clamps came off at the last row", () => {

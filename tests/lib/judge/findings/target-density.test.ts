@@ -19,7 +19,88 @@ describe("back at full density?", () => {
       verdict: "reached",
       weight: "good",
       sentence: "The battery read its target density of 1.280 kg/l after 2 connections, 20 h connected at most.",
-      why: [expect.stringContaining("it was reached between the two"), "counted as reached by: three equal readings"],
+      why: [
+        expect.stringContaining("it was reached between the two"),
+        expect.stringMatching(/^counted as reached by: three equal readings\. The rule is stated in words only/),
+      ],
+      wouldSettle: null,
+    });
+    expect(grown([1.25, 1.28])?.why).toContain("no stop rule is stated: the first mean reading at the target counts");
+  });
+
+  /** On charge for a day, with visits at the hours given; the target carries IEC 60095-1's three readings 15 min apart. */
+  const byRule = (visits: readonly (readonly [number, number])[], mixed = false) =>
+    targetDensity.judge(
+      contextOf({
+        connections: [{ onH: 0, offH: 24 }],
+        test: { target: { densityAt25C: 1.28, stop: { equalReadings: 3, apartMin: 15 } } },
+        readings: [
+          visit(1, -0.1, density(1.15)),
+          ...visits.map(([atH, value], i) => visit(i + 2, atH, density(value), { charger: "connected", mixed })),
+        ],
+      }),
+    );
+
+  it("says that the visits show the rule of IEC 60095-1, with the visits that do", () => {
+    expect(
+      byRule([
+        [20, 1.28],
+        [20.25, 1.281],
+        [20.5, 1.282],
+      ]),
+    ).toMatchObject({
+      verdict: "reached",
+      why: [expect.anything(), expect.stringMatching(/stop rule was met: 3 equal readings.*at visits 2, 3, 4/)],
+      wouldSettle: null,
+    });
+  });
+
+  it("says that they do not show it, and what would: too few, or too far apart", () => {
+    const settle = "3 readings 15 min apart with the charger still connected";
+    expect(byRule([[20, 1.28]])).toMatchObject({ why: [expect.anything(), expect.stringContaining("none after it")], wouldSettle: settle });
+    expect(
+      byRule([
+        [15, 1.28],
+        [20, 1.281],
+      ]),
+    ).toMatchObject({
+      verdict: "reached",
+      why: [expect.anything(), expect.stringContaining("visits 2 and 3 lie 5 h of charge apart")],
+      wouldSettle: settle,
+    });
+  });
+
+  it("does not count a reading that the rule contradicts: the density was still moving", () => {
+    expect(
+      byRule([
+        [20, 1.28],
+        [20.25, 1.286],
+        [20.5, 1.291],
+      ]),
+    ).toMatchObject({
+      verdict: "read, not settled",
+      weight: "unsure",
+      why: [expect.stringContaining("1.280 at visit 2, 1.286 at visit 3"), expect.anything()],
+    });
+  });
+
+  it("tells a target that only mixed acid read as that, and one of a test that mixed every time", () => {
+    const readings = [visit(1, -0.1, density(1.15)), visit(2, 10, density(1.22)), visit(3, 10.5, density(1.285), { mixed: true })];
+    expect(targetDensity.judge(contextOf({ connections: [{ onH: 0, offH: 10 }], readings }))).toMatchObject({
+      verdict: "only after mixing",
+      weight: "caution",
+      sentence: expect.stringContaining("only after the acid was mixed by hand"),
+      why: [expect.stringContaining("visit 3, after one connection and 10 h"), expect.stringContaining("as found, without mixing")],
+    });
+    const short = readings.map((reading) => (reading.mixed ? visit(3, 10.5, density(1.26), { mixed: true }) : reading));
+    expect(targetDensity.judge(contextOf({ connections: [{ onH: 0, offH: 10 }], readings: short }))).toMatchObject({
+      verdict: "not reached",
+      sentence: expect.stringContaining("Mixed by hand, the acid read 1.260 kg/l: more charge had gone in"),
+      why: [expect.anything(), expect.stringContaining("0.020 short of the target")],
+    });
+    expect(byRule([[20, 1.285]], true)).toMatchObject({
+      verdict: "reached, after mixing",
+      sentence: expect.stringContaining("mixed by hand before"),
     });
   });
 

@@ -15,17 +15,29 @@ describe("did charge go in that nobody recorded?", () => {
     });
   });
 
-  it("none shows, where more was recorded than the density needs", () => {
-    expect(judged([recordingOf(steadyLog(1201, 14, 6))])).toMatchObject({ verdict: "none shows", weight: "note" });
+  it("none can have, where the recorder saw every hour", () => {
+    expect(
+      judged([recordingOf(steadyLog(541, 14, 5))], {
+        connections: [{ onH: 0, offH: 9, recordings: [recordingOf(steadyLog(541, 14, 5))] }],
+      }),
+    ).toMatchObject({
+      verdict: "none can have",
+      weight: "note",
+      sentence: expect.stringContaining("the recorder saw every hour"),
+    });
   });
 
-  it("cannot tell, where the two agree within their errors", () => {
+  it("cannot tell, where charge and density agree within their errors and the charger stayed on for 20 h more", () => {
     // About 46 Ah are needed.
     expect(judged([recordingOf(steadyLog(541, 14, 5))])).toMatchObject({ verdict: "cannot tell", weight: "unsure" });
   });
 
-  it("cannot tell with a recorder of unstated accuracy", () => {
-    expect(judged([recordingOf(steadyLog(61, 13, 5), { recorder: unstatedRecorder })])).toMatchObject({ verdict: "cannot tell" });
+  it("cannot tell, where far more was recorded than a battery holds: what more may have gone in turned into gas", () => {
+    expect(judged([recordingOf(steadyLog(1201, 14, 6))])).toMatchObject({ verdict: "cannot tell" });
+  });
+
+  it("yes, even with a recorder of unstated accuracy, where a tenth of what density needs was recorded", () => {
+    expect(judged([recordingOf(steadyLog(61, 13, 5), { recorder: unstatedRecorder })])).toMatchObject({ verdict: "yes" });
   });
 
   it("does not arise for a sealed battery or without two densities", () => {

@@ -15,6 +15,7 @@ describe("charge that the recorder missed", () => {
       why: expect.stringMatching(
         /^5\.0 h after the last row: at least nothing, at most 2[45]\.\d Ah, since (5\.00|4\.99) A flowed at the last row$/,
       ),
+      bounds: { low: 0, high: expect.closeTo(25, 0) },
     });
   });
 

@@ -27,6 +27,15 @@ describe("water that overcharge can have cost, at most", () => {
     });
   });
 
+  it("stands behind a weighing, and says so", () => {
+    const weighed = [
+      visit(1, -1, { density_1: 1.15, acid_C: 25, weight_kg: 15 }),
+      visit(2, 30, { density_1: 1.27, acid_C: 25, weight_kg: 14.95 }),
+    ];
+    const context = contextOf({ readings: weighed, connections: [{ onH: 0, offH: 20, recordings: [tenHoursAt10A] }] });
+    expect(overchargeWater.compute(context).doubts?.join(" ")).toContain("water-lost-weighed counts before this");
+  });
+
   it("says nothing of a sealed battery, and is absent without a recording", () => {
     expect(overchargeWater.compute(contextOf({ battery: { construction: "gel" }, readings }))).toMatchObject({ absent: "not applicable" });
     expect(overchargeWater.compute(contextOf({ readings }))).toMatchObject({ absent: "not recorded", why: "no current was recorded" });

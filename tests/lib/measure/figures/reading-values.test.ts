@@ -51,7 +51,7 @@ describe("values of a visit", () => {
   it("leave out what was not read; a density not read is absent with the reason", () => {
     const { context, reading } = firstVisit({ rest_V: 12.65 });
     const figures = figuresOfVisit(context, reading);
-    expect(figures.map((figure) => figure.id)).toEqual(["density-at-25c", "rest-v"]);
+    expect(figures.map((figure) => figure.id)).toEqual(["density-at-25c", "density-by-rest-voltage", "rest-v"]);
     expect(figures[0]).toMatchObject({ value: null, absent: { kind: "not measured", why: "density was not read at this visit" } });
   });
 

@@ -1,0 +1,123 @@
+/** What a mode will do on batteries it was not tested on: the reference case, ready by when, and a season connected. Plain data. */
+import type { CompensationRule } from "../../nouns/rules.ts";
+import {
+  beliefsOf,
+  type ChargeMark,
+  type ChargerBehaviour,
+  type Construction,
+  chargeMarks,
+  densitiesByKind,
+  forecastReference,
+  holdSeason,
+  type Range,
+  type ReadyCell,
+  readyBy,
+  type SeasonAt,
+  type Spread,
+} from "../../project/index.ts";
+import { printedFloatWindow } from "../float-window.ts";
+
+/** A distribution as published: null is "never within the horizon". */
+export type PublishedSpread = { readonly value: number | null; readonly low: number | null; readonly high: number | null };
+
+export type ModeForecast = {
+  /** Hours to each mark on the reference battery; null for a mode of another voltage. */
+  readonly reference: {
+    readonly hours: readonly { readonly mark: ChargeMark; readonly hours: PublishedSpread; readonly reaches: number }[];
+    readonly mainsKWh: PublishedSpread;
+    /** Hours to 95 % in each draw; draw k met the same battery for every charger. */
+    readonly drawsH: readonly (number | null)[];
+  } | null;
+  readonly readyBy: readonly { readonly construction: Construction; readonly airC: number; readonly cells: readonly ReadyCell[] }[];
+  readonly season: readonly PublishedSeason[];
+};
+
+export type PublishedSeason = Omit<SeasonAt, "mainsKWh" | "waterG" | "restartsPerDay" | "topUpDays"> & {
+  readonly mainsKWh: PublishedSpread;
+  readonly waterG: PublishedSpread;
+  readonly restartsPerDay: PublishedSpread;
+};
+
+export type ModeQuestion = {
+  readonly behaviour: ChargerBehaviour;
+  readonly nominalVoltageV: number;
+  readonly claimedAh: Range | null;
+  /** Kinds of battery that the mode is for, as the maker says or as it was tested. */
+  readonly kinds: readonly Construction[];
+  readonly compensation: CompensationRule;
+  /** How the charger's own voltages move with temperature, mV for each K and cell, where the maker states it. */
+  readonly statedCompensationMVPerK: number | null;
+};
+
+/** Draws a cell of the matrix rests on: probabilities in steps of a thirty-second are as fine as its three words need. */
+const matrixDraws = 32;
+/** An ordinary room, °C. */
+const roomC = 20;
+/** The battery on which a season is held: the reference one. */
+const seasonAh = 60;
+
+/**
+ * Forecasts a mode. The same question gives the same answer to the last digit; it takes tenths of a second, seconds for a charger that
+ * goes on and off.
+ */
+export function forecastMode(question: ModeQuestion): ModeForecast {
+  const { behaviour, nominalVoltageV, claimedAh, kinds, compensation, statedCompensationMVPerK } = question;
+  const cells = Math.round(nominalVoltageV / 2);
+  const window = printedFloatWindow("flooded");
+  const season = holdSeason(behaviour, {
+    beliefs: beliefsOf("flooded", "used"),
+    construction: "flooded",
+    ratedAh: seasonAh,
+    cells,
+    density: densitiesByKind.flooded,
+    window: { at25C: { low: (window.low * cells) / 6, high: (window.high * cells) / 6 }, ...compensation },
+    ...(statedCompensationMVPerK === null
+      ? {}
+      : { compensationMVPerKPerCell: { low: statedCompensationMVPerK, high: statedCompensationMVPerK } }),
+  });
+  return {
+    reference: nominalVoltageV === 12 ? referenceOf(behaviour) : null,
+    readyBy: kinds.map((construction) => ({
+      construction,
+      airC: roomC,
+      cells: readyBy(behaviour, {
+        construction,
+        condition: "used",
+        airC: roomC,
+        cells,
+        draws: matrixDraws,
+        ...(claimedAh === null ? {} : { claimedAh }),
+      }),
+    })),
+    season: season.map(({ topUpDays: _, ...row }) => ({
+      ...row,
+      mainsKWh: published(row.mainsKWh),
+      waterG: published(row.waterG),
+      restartsPerDay: published(row.restartsPerDay),
+    })),
+  };
+}
+
+function referenceOf(behaviour: ChargerBehaviour): ModeForecast["reference"] {
+  const forecast = forecastReference(behaviour);
+  const marks = Object.keys(chargeMarks) as ChargeMark[];
+  return {
+    hours: marks.map((mark) => ({ mark, hours: published(forecast.hoursTo[mark]), reaches: forecast.reaches[mark] })),
+    mainsKWh: scaled(published(forecast.mainsWh), 1 / 1000),
+    drawsH: forecast.draws.map(({ hoursTo }) => finite(hoursTo["95 %"])),
+  };
+}
+
+/** The middle and the ends of the middle 95 %; null stands for never. */
+function published({ median, middle95 }: Spread): PublishedSpread {
+  return { value: finite(median), low: finite(middle95.low), high: finite(middle95.high) };
+}
+
+function scaled({ value, low, high }: PublishedSpread, by: number): PublishedSpread {
+  const of = (number: number | null): number | null => (number === null ? null : number * by);
+  return { value: of(value), low: of(low), high: of(high) };
+}
+
+function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}

@@ -1,0 +1,66 @@
+/** The batteries a buyer has, and the limits within which a charger suits them. All common practice; a battery's own sheet comes first. */
+import { freezingPointC, frostWarningDensity } from "../electrochem/freezing.ts";
+import type { Construction } from "./battery-priors.ts";
+import type { Range } from "./spread.ts";
+
+/** Usual capacities, Ah at the 20 h rate; one stands for its class. */
+export const batteryClasses = [
+  { id: "motorcycle", label: "Motorcycle", capacityAh: { low: 4, high: 14 }, typicalAh: 9 },
+  { id: "small-car", label: "Small car", capacityAh: { low: 36, high: 52 }, typicalAh: 44 },
+  { id: "family-car", label: "Family car", capacityAh: { low: 60, high: 74 }, typicalAh: 68 },
+  { id: "diesel", label: "Diesel car", capacityAh: { low: 80, high: 100 }, typicalAh: 90 },
+  { id: "van-or-boat", label: "Van or boat", capacityAh: { low: 110, high: 140 }, typicalAh: 120 },
+] as const;
+export type BatteryClassId = (typeof batteryClasses)[number]["id"];
+
+/** How flat, in a customer's words, as a share of what the battery holds. */
+export const flatnesses = [
+  { id: "slightly", label: "Slightly flat", stateOfCharge: 0.75 },
+  { id: "half", label: "Half flat", stateOfCharge: 0.5 },
+  { id: "flat", label: "Flat", stateOfCharge: 0.2 },
+  { id: "very-flat", label: "Very flat", stateOfCharge: 0.05 },
+] as const;
+export type FlatnessId = (typeof flatnesses)[number]["id"];
+
+/** The highest bulk current, as a share of the capacity in Ah: common practice; battery makers' sheets vary between 0.1 and 0.4. */
+export const sensibleCurrentShare: Readonly<Record<Construction, number>> = {
+  "flooded-antimony": 0.25,
+  "flooded-calcium": 0.25,
+  flooded: 0.25,
+  EFB: 0.3,
+  AGM: 0.35,
+  gel: 0.2,
+};
+
+/** A sealed battery as flat as this may not recover, and can heat: our line, well below the 20 % of common warnings. */
+const sealedTooFlat = 0.1;
+/** Margin to the freezing point, K: the layered top of the acid freezes first. Our judgement. */
+const frostMarginK = 3;
+
+/**
+ * Why a battery should not simply be put on this charger.
+ * @param densityAt25C  kg/l of its acid as flat as it is
+ * @param bulkA  the charger's current at its least, A: only what is sure counts against it
+ * @returns reasons in words fit for a reader; none where nothing speaks against it. The battery maker's sheet comes first.
+ */
+export function reasonsAgainst(
+  construction: Construction,
+  ratedAh: number,
+  stateOfCharge: number,
+  densityAt25C: number,
+  bulkA: Range,
+  airC: number,
+): string[] {
+  const reasons: string[] = [];
+  const freezesAtC = freezingPointC(densityAt25C);
+  if (densityAt25C < frostWarningDensity && airC < freezesAtC + frostMarginK)
+    reasons.push("its acid may be frozen: a frozen battery must not be charged; thaw it and look for cracks first");
+  if ((construction === "AGM" || construction === "gel") && stateOfCharge <= sealedTooFlat)
+    reasons.push("a sealed battery this flat needs its maker's own procedure, watched");
+  const most = sensibleCurrentShare[construction] * ratedAh;
+  if (bulkA.low > most)
+    reasons.push(
+      `${bulkA.low.toFixed(1)} A is more than such a battery should get (${most.toFixed(1)} A, ${sensibleCurrentShare[construction]} of its capacity)`,
+    );
+  return reasons;
+}

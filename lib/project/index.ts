@@ -1,0 +1,19 @@
+/** Everything a page or a figure may ask of the forecasting library. */
+export { batteryClasses, flatnesses, reasonsAgainst, sensibleCurrentShare } from "./battery-classes.ts";
+export { type BatteryBeliefs, beliefsOf, type Condition, type Construction, densitiesByKind } from "./battery-priors.ts";
+export { type ChargerKnowledge, chargerBehaviourOf, type RecordedCharge } from "./behaviour-of-stages.ts";
+export type { ChargerBehaviour, ProgrammeStep } from "./charger-behaviour.ts";
+export { type Contender, type Ranking, rankContenders } from "./compare.ts";
+export { breakEvenUses, type CostInputs, type CostOfResult, costPerResult, type Estimate, known, showAmount } from "./cost.ts";
+export { type FittedBattery, fitBattery } from "./fit-battery.ts";
+export { type ChargeCase, type ChargeForecast, forecastCharge } from "./forecast.ts";
+export { findHoldingThresholds, type HoldingThresholds, samplesBeforeFirstRestart } from "./holding-thresholds.ts";
+export { thinLog } from "./log-points.ts";
+export { poolBatteries } from "./pool-batteries.ts";
+export { type ReadyCell, readyBy } from "./ready-by.ts";
+export { forecastReference, referenceCase } from "./reference-case.ts";
+export { type FloatWindow, holdSeason, type SeasonAt } from "./season.ts";
+export { type ChargeMark, chargeMarks } from "./simulate.ts";
+export { exactly, type Range, type Spread } from "./spread.ts";
+export { startShareFromDensity, startShareFromRestVoltage } from "./start-share.ts";
+export { type FullDensity, type GrowthVisit, projectToTarget, type ToTarget } from "./to-target.ts";

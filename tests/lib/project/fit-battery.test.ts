@@ -1,0 +1,124 @@
+import { describe, expect, it } from "vitest";
+import { type BatteryParameters, beliefsOf, parameterNames } from "../../../lib/project/battery-priors.ts";
+import { makeCell, restedCell } from "../../../lib/project/cell.ts";
+import { fitBattery } from "../../../lib/project/fit-battery.ts";
+import { fitMap } from "../../../lib/project/fit-map.ts";
+import { thinLog } from "../../../lib/project/log-points.ts";
+import { poolBatteries } from "../../../lib/project/pool-batteries.ts";
+import { simulateCharge } from "../../../lib/project/simulate.ts";
+import { chargerOf, density, held, usedBattery } from "./cases.ts";
+
+const beliefs = beliefsOf("flooded", "used");
+const known = { ratedAh: 60, cells: 6, density, startShare: 0.3, startShareUncertainty: 0.05, airC: 20 };
+
+/** A log that the model itself made. */
+function logOf(parameters: BatteryParameters, startShare: number, points = 60) {
+  const cell = makeCell(60, 6, density, parameters);
+  const { path } = simulateCharge(cell, restedCell(cell, startShare, 20), chargerOf(held(14.4, 6)), {
+    airC: 20,
+    horizonH: 24,
+    pathEveryH: 1 / 30,
+    longestStepH: 1 / 30,
+  });
+  return thinLog(
+    path.map(({ hours }) => hours * 3600),
+    path.map(({ voltageV }) => voltageV),
+    path.map(({ currentA }) => currentA),
+    points,
+  );
+}
+
+describe("a battery fitted to its log", () => {
+  const truth = { ...usedBattery, baseOhmAh: 0.4, nearFullOhmAh: 7, polePower: 1.45, hardShare: 0.07, capacityShare: 0.9 };
+  const fit = fitBattery(logOf(truth, 0.35), known, beliefs);
+
+  it("gives back what made the log: missing charge within 3 %, resistance near full within 20 %, hard sulphate within 0.02", () => {
+    // The beliefs pull a little towards what is usual, and a fit's long steps cost some millivolts.
+    const missing = (share: number, capacityShare: number) => (1 - share) * capacityShare;
+    expect(missing(fit?.startShare ?? 0, fit?.parameters.capacityShare ?? 0) / missing(0.35, 0.9)).toBeCloseTo(1, 1);
+    expect(Math.abs(missing(fit?.startShare ?? 0, fit?.parameters.capacityShare ?? 0) / missing(0.35, 0.9) - 1)).toBeLessThan(0.03);
+    expect(Math.abs((fit?.parameters.nearFullOhmAh ?? 0) / 7 - 1)).toBeLessThan(0.2);
+    expect(Math.abs((fit?.parameters.hardShare ?? 0) - 0.07)).toBeLessThan(0.02);
+    expect(fit?.rmsV).toBeLessThan(0.01);
+  });
+
+  it("never claims to know less than before the log", () => {
+    for (const deviation of fit?.standardDeviations ?? []) expect(deviation).toBeLessThanOrEqual(1);
+    expect(fit?.standardDeviations).toHaveLength(parameterNames.length);
+  });
+
+  it("does not get surer from the same log cut finer: neighbouring points resemble each other", () => {
+    const finer = fitBattery(logOf(truth, 0.35, 160), known, beliefs);
+    for (const [j, deviation] of (fit?.standardDeviations ?? []).entries())
+      expect(finer?.standardDeviations[j] ?? 0).toBeGreaterThan(0.8 * deviation);
+  });
+
+  it("is undefined for fewer than five points", () => {
+    expect(fitBattery(logOf(truth, 0.35).slice(0, 4), known, beliefs)).toBeUndefined();
+  });
+});
+
+describe("the most probable parameters", () => {
+  it("are the weighted mean of prior and data for a straight model, with its variance (closed form)", () => {
+    // r = (z - 3)/0.5 under a standard normal prior: mean 3·4/(4 + 1), variance 1/5.
+    const { z, standardDeviations, converged } = fitMap(([value = 0]) => Float64Array.of((value - 3) / 0.5), 1);
+    expect(z[0]).toBeCloseTo(2.4, 6);
+    expect(standardDeviations[0]).toBeCloseTo(Math.sqrt(1 / 5), 6);
+    expect(converged).toBe(true);
+  });
+
+  it("tie together what the data only know together", () => {
+    // z0 + z1 = 1 ± 0.01: each alone stays open, their sum does not.
+    const { factor } = fitMap(([a = 0, b = 0]) => Float64Array.of((a + b - 1) / 0.01), 2);
+    const [[l00 = 0] = [], [l10 = 0, l11 = 0] = []] = factor;
+    expect(l00).toBeCloseTo(Math.SQRT1_2, 2);
+    expect(Math.hypot(l00 + l10, l11)).toBeCloseTo(0.01, 3);
+  });
+});
+
+describe("a thinned log", () => {
+  it("loses no charge: mean current times length adds up to the trapezoids", () => {
+    const elapsedS = Array.from({ length: 500 }, (_, i) => i * 60);
+    const currentsA = elapsedS.map((s) => 6 * Math.exp(-s / 9000));
+    const points = thinLog(
+      elapsedS,
+      elapsedS.map(() => 14.4),
+      currentsA,
+      30,
+    );
+    let [charge, fromH] = [0, 0];
+    for (const { endH, currentA } of points) {
+      charge += currentA * (endH - fromH);
+      fromH = endH;
+    }
+    const trapezoids = currentsA.slice(1).reduce((sum, current, i) => sum + ((current + (currentsA[i] ?? 0)) / 2) * (60 / 3600), 0);
+    expect(charge).toBeCloseTo(trapezoids, 9);
+    expect(points.length).toBeLessThanOrEqual(31);
+  });
+
+  it("is empty for fewer than three samples, and passes over missing ones", () => {
+    expect(thinLog([0, 60], [12, 13], [5, 5], 10)).toEqual([]);
+    expect(thinLog([0, 60, 120, 180], [12, Number.NaN, 13, 14], [5, 5, 5, 5], 10).length).toBeGreaterThan(0);
+  });
+});
+
+describe("pooled batteries", () => {
+  const fit = fitBattery(logOf({ ...usedBattery, nearFullOhmAh: 8 }, 0.35), known, beliefs);
+  const fits = fit === undefined ? [] : [fit];
+
+  it("leave beliefs as they were where there are none", () => {
+    expect(poolBatteries(beliefs, [])).toEqual(beliefs);
+  });
+
+  it("move beliefs towards what was seen, the more the oftener, and never narrow them below the spread between batteries", () => {
+    const once = poolBatteries(beliefs, fits).nearFullOhmAh;
+    const often = poolBatteries(
+      beliefs,
+      Array.from({ length: 50 }, () => fits[0]).flatMap((one) => (one === undefined ? [] : [one])),
+    ).nearFullOhmAh;
+    expect(once.mean).toBeGreaterThan(beliefs.nearFullOhmAh.mean);
+    expect(often.mean).toBeGreaterThan(once.mean);
+    expect(once.standardDeviation).toBeLessThan(beliefs.nearFullOhmAh.standardDeviation);
+    expect(often.standardDeviation).toBeGreaterThanOrEqual(beliefs.nearFullOhmAh.standardDeviation * Math.SQRT1_2);
+  });
+});
