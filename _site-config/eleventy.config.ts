@@ -3,6 +3,8 @@
  * contributed words reach pages as data, through the results, and never as templates.
  */
 import type { UserConfig } from "@11ty/eleventy";
+import type { Fingerprints } from "../lib/publish/outward/index.ts";
+import { withPageHead } from "../lib/publish/outward/page-head.ts";
 import { methodIds } from "../lib/publish/pages/method-pages.tsx";
 import type { ResultsFolder } from "../lib/publish/results-folder.ts";
 
@@ -14,6 +16,9 @@ export type PageData = {
   readonly methodIds: readonly string[];
   readonly proseIds: readonly string[];
 };
+
+/** What pages that leave the site are given besides. */
+export type OutwardPageData = PageData & { readonly fingerprints: Fingerprints };
 
 /** The lists, from the results. */
 export function pageData(results: ResultsFolder): PageData {
@@ -29,11 +34,15 @@ export function pageData(results: ResultsFolder): PageData {
 }
 
 /** @param onPage called after each page that was rendered */
-export function configureEleventy(config: UserConfig, results: ResultsFolder, onPage: () => void): void {
+export function configureEleventy(config: UserConfig, results: ResultsFolder, fingerprints: Fingerprints, onPage: () => void): void {
   config.addExtension(["11ty.ts", "11ty.tsx"], { key: "11ty.js" });
   config.setTemplateFormats(["11ty.ts", "11ty.tsx"]);
   lockDown(config);
   for (const [name, value] of Object.entries(pageData(results))) config.addGlobalData(name, () => value);
+  config.addGlobalData("fingerprints", () => fingerprints);
+  config.addTransform("page-head", function (content) {
+    return withPageHead(content, results, this.page.url.slice(1));
+  });
   config.addTransform("count-pages", (content) => {
     onPage();
     return content;

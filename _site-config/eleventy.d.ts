@@ -3,7 +3,7 @@ declare module "@11ty/eleventy" {
   export type UserConfig = {
     addExtension(extensions: string[], options: { key: string }): void;
     addGlobalData(name: string, value: unknown): void;
-    addTransform(name: string, transform: (content: string) => string): void;
+    addTransform(name: string, transform: (this: { page: { url: string } }, content: string) => string): void;
     setTemplateFormats(formats: string[]): void;
     setDataFileSuffixes(suffixes: string[]): void;
     setUseGitIgnore(use: boolean): void;

@@ -7,12 +7,14 @@
  * Tests go through one at a time, so that no more than one test's logs are in memory.
  */
 import { checkConnectionTimes } from "./check/connection-times.ts";
+import { checkLogAgainstReadings } from "./check/log-against-readings.ts";
 import { checkLogPlausible } from "./check/log-plausible.ts";
+import { checkLogResolution } from "./check/log-resolution.ts";
 import { checkLogsListed } from "./check/logs-listed.ts";
 import { checkReadingsFit } from "./check/readings-fit.ts";
 import { checkReferences } from "./check/references.ts";
 import { checkStated } from "./check/stated.ts";
-import { measureRecording } from "./measure/recording.ts";
+import { type MeasuredRecording, measureRecording } from "./measure/recording.ts";
 import { makeTestContext, type TestContext } from "./measure/test-context.ts";
 import type { Evidence } from "./nouns/evidence.ts";
 import type { Instrument } from "./nouns/instrument.ts";
@@ -20,6 +22,7 @@ import { type Problem, sortProblems } from "./nouns/problem.ts";
 import { resolveRules } from "./nouns/rules.ts";
 import type { Site } from "./nouns/site.ts";
 import { assembleCharger } from "./publish/assemble/charger.ts";
+import type { Forecaster } from "./publish/assemble/forecast.ts";
 import { assembleIndex, assembleRow } from "./publish/assemble/index-results.ts";
 import { fillProse } from "./publish/assemble/prose.ts";
 import { assembleTest } from "./publish/assemble/test.ts";
@@ -30,7 +33,13 @@ import { readWorkspace, type TestFolder, type Workspace } from "./read/workspace
 import type { InputFile } from "./read/workspace-files.ts";
 
 /** What a run tells while it works; passed in, so that a test can run in silence. */
-export type RunEffects = { onTest?(done: number, total: number, id: string): void };
+export type RunEffects = {
+  onTest?(done: number, total: number, id: string): void;
+  /** Every recording of a test that is published, while its samples are still there. */
+  onRecording?(testId: string, recording: MeasuredRecording, zone: string): void;
+  /** Makes a mode's forecast, or recalls it; made anew where left out. */
+  forecast?: Forecaster;
+};
 
 export type RunOutcome = {
   /** Undefined where the site's own record has errors: then nothing can be published. */
@@ -62,13 +71,13 @@ export async function run(root: string, effects: RunEffects = {}): Promise<RunOu
   let rows = 0;
   effects.onTest?.(0, workspace.tests.length, "");
   for (const [index, folder] of workspace.tests.entries()) {
-    const one = await runTest(workspace, folder, site, problems);
+    const one = await runTest(workspace, folder, site, problems, effects);
     problems.push(...one.problems);
     rows += one.rows;
     if (one.published !== undefined) published.push(one.published);
     effects.onTest?.(index + 1, workspace.tests.length, folder.id);
   }
-  const results = site === undefined ? undefined : assemble(workspace, site, published, problems);
+  const results = site === undefined ? undefined : assemble(workspace, site, published, problems, effects.forecast);
   return { results, workspace, problems: sortProblems(problems), rows, testsRead: workspace.tests.length };
 }
 
@@ -78,6 +87,7 @@ async function runTest(
   folder: TestFolder,
   site: Site | undefined,
   earlier: readonly Problem[],
+  effects: RunEffects,
 ): Promise<{ problems: Problem[]; rows: number; published: { context: TestContext; result: TestResult } | undefined }> {
   // 1. read
   const { value: files, problems } = await readTestFiles(folder, workspace.instruments);
@@ -105,6 +115,10 @@ async function runTest(
           recorder?.placeOf(["dialect"]),
         ),
       );
+      if (recorder !== undefined)
+        problems.push(...checkLogResolution(log.samples, recorder.value.measures, file.path, folder.id, recorder.placeOf(["measures"])));
+      if (folder.readingsFile !== undefined)
+        problems.push(...checkLogAgainstReadings(log.samples, battery, file.path, folder.id, files.readings, folder.readingsFile.path));
     }
   }
   const ofTest = [...earlier.filter((problem) => problem.test === folder.id), ...problems];
@@ -142,10 +156,10 @@ async function runTest(
         record: connection,
         recordings: files.logs
           .filter((log) => log.connection === index)
-          .map(({ file, recorderId, log }) =>
+          .map(({ id: recordingId, file, recorderId, log }) =>
             measureRecording(
               {
-                id: file.path.slice(file.path.lastIndexOf("/") + 1),
+                id: recordingId,
                 file: file.path,
                 sha256: file.sha256,
                 bytes: file.bytes,
@@ -164,6 +178,8 @@ async function runTest(
 
   // 4. judge, and 5. the first half of publish: the test's results
   const result = assembleTest(context, ofTest, filesBehind(workspace, folder));
+  for (const recording of context.connections.flatMap((connection) => connection.recordings))
+    effects.onRecording?.(folder.id, recording, test.zone);
   return { problems, rows, published: { context: withoutSamples(context), result } };
 }
 
@@ -226,6 +242,7 @@ function assemble(
   site: Site,
   published: readonly { context: TestContext; result: TestResult }[],
   problems: Problem[],
+  forecaster: Forecaster | undefined,
 ): Results {
   const tests = published.map(({ result }) => result);
   const chargers = [...workspace.chargers].map(([id, record]) => {
@@ -240,6 +257,7 @@ function assemble(
       evidence: evidenceOfFile(file),
       tests: published.filter(({ context }) => context.chargerId === id),
       prose: prose?.value ?? null,
+      forecaster,
     });
   });
   const shown = chargers.filter((charger) => charger.tests.length > 0);

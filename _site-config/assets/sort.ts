@@ -28,7 +28,6 @@ function sortTable(table: HTMLTableElement, heading: HTMLTableCellElement, statu
 
   for (const tied of body.querySelectorAll(".tie")) tied.classList.remove("tie");
   rows.forEach((row, index) => {
-    row.classList.remove("again");
     const cell = cellOf(row);
     const above = rows[index - 1] && cellOf(rows[index - 1] as HTMLTableRowElement);
     if (cell && above && overlap(cell, above)) cell.classList.add("tie");
@@ -39,6 +38,7 @@ function sortTable(table: HTMLTableElement, heading: HTMLTableCellElement, statu
   heading.setAttribute("aria-sort", direction);
   const ties = body.querySelectorAll(".tie").length;
   const tied = ties === 0 ? "" : ` ${ties} ${ties === 1 ? "row" : "rows"} cannot be told apart from the row above.`;
+  table.dispatchEvent(new Event("sorted"));
   status.textContent = `Sorted by ${heading.textContent}, ${direction}.${tied}`;
 }
 

@@ -1,5 +1,8 @@
-import { publish } from "../publish/publish.ts";
-import { run } from "../run.ts";
+import path from "node:path";
+import { writeLogSamples } from "../publish/log-samples/write.ts";
+import { beginSite, type Staging } from "../publish/publish.ts";
+import { type RunOutcome, run } from "../run.ts";
+import { rememberForecasts } from "./forecast-cache.ts";
 import { count, countProblems, printProblems, showProgress, tell } from "./terminal.ts";
 
 /**
@@ -11,30 +14,48 @@ import { count, countProblems, printProblems, showProgress, tell } from "./termi
  */
 export async function build({ workspace, out }: { workspace: string; out: string }): Promise<number> {
   const started = performance.now();
-  const reading = showProgress("measuring tests");
-  const outcome = await run(workspace, { onTest: (done, total) => reading.update(done, total) });
-  reading.stop();
-  printProblems(outcome.problems);
-  const hasErrors = outcome.problems.some((problem) => problem.level === "error");
-  if (outcome.results === undefined) {
-    tell(`Nothing was published: ${countProblems(outcome.problems)}. The last good site stays as it was.`);
-    return 1;
+  let staging: Staging;
+  try {
+    staging = await beginSite(out);
+  } catch (error) {
+    return tellUnwritable(error);
   }
+  const reading = showProgress("measuring tests");
   const rendering = showProgress("writing pages");
+  let outcome: RunOutcome;
   let pages: number;
   try {
-    ({ pages } = await publish(outcome.results, outcome.workspace.files, out, { onPage: (done, total) => rendering.update(done, total) }));
+    outcome = await run(workspace, {
+      onTest: (done, total) => reading.update(done, total),
+      forecast: rememberForecasts(path.join(path.dirname(path.resolve(out)), ".ampwitness")),
+      onRecording: (testId, recording, zone) => writeLogSamples(staging.dir, testId, recording, zone),
+    });
+    reading.stop();
+    printProblems(outcome.problems);
+    if (outcome.results === undefined) {
+      tell(`Nothing was published: ${countProblems(outcome.problems)}. The last good site stays as it was.`);
+      return 1;
+    }
+    ({ pages } = await staging.publish(outcome.results, outcome.workspace.files, {
+      onPage: (done, total) => rendering.update(done, total),
+    }));
   } catch (error) {
+    return tellUnwritable(error);
+  } finally {
+    reading.stop();
     rendering.stop();
-    tell(`The site could not be written: ${error instanceof Error ? error.message : String(error)}`);
-    tell("The last good site stays as it was.");
-    return 1;
+    await staging.abandon();
   }
-  rendering.stop();
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   tell(
     `${count(outcome.testsRead, "test")} read, ${count(outcome.rows, "row")}, ${countProblems(outcome.problems)}, ${count(pages, "page")}, ${seconds} s`,
   );
   for (const { what, why } of outcome.results.index.notPublished) tell(`Not published: ${what}, since ${why}.`);
-  return hasErrors ? 1 : 0;
+  return outcome.problems.some((problem) => problem.level === "error") ? 1 : 0;
+}
+
+function tellUnwritable(error: unknown): 1 {
+  tell(`The site could not be written: ${error instanceof Error ? error.message : String(error)}`);
+  tell("The last good site stays as it was.");
+  return 1;
 }

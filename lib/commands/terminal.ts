@@ -44,6 +44,11 @@ export function printProblems(problems: readonly Problem[]): void {
   for (const problem of problems) process.stdout.write(`${showControls(formatProblem(problem))}\n`);
 }
 
+/** Prints what a command was asked for to standard output. */
+export function print(text: string): void {
+  process.stdout.write(`${showControls(text)}\n`);
+}
+
 /** Control characters other than line breaks as visible pictures: text quoted from a file must not be able to steer the terminal. */
 export function showControls(text: string): string {
   return [...text].map((character) => (isControl(character) ? picture(character) : character)).join("");

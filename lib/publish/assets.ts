@@ -1,9 +1,11 @@
 /** Styles and scripts: written as CSS and TypeScript under _site-config/assets, published small and plain. */
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { transformSync } from "esbuild";
+import { buildSync, transformSync } from "esbuild";
 
-const scripts = ["sort", "search"];
+const scripts = ["sort", "search", "compare", "explore-button"];
+/** Scripts of several modules, each a folder with an index.ts; fetched only when a reader asks for what they do. */
+const bundles = ["explore", "find", "side-by-side"];
 
 /**
  * Publishes the assets into siteDir/assets.
@@ -21,6 +23,17 @@ export function publishAssets(sourceDir: string, siteDir: string): void {
       charset: "utf8",
     }).code;
   for (const name of scripts) writeFileSync(join(target, `${name}.js`), minified(`${name}.ts`, "ts"));
-  writeFileSync(join(target, "site.css"), minified("site.css", "css"));
+  for (const name of bundles)
+    buildSync({
+      entryPoints: [join(sourceDir, name, "index.ts")],
+      outfile: join(target, `${name}.js`),
+      bundle: true,
+      minify: true,
+      format: "iife",
+      target: "es2022",
+      charset: "utf8",
+      legalComments: "none",
+    });
+  for (const name of ["site.css", "card.css"]) writeFileSync(join(target, name), minified(name, "css"));
   copyFileSync(join(sourceDir, "icon.svg"), join(target, "icon.svg"));
 }

@@ -24,7 +24,10 @@ export function figureFinder(tests: readonly TestResult[], charger?: ChargerResu
   const add = (name: string, target: string) => targets.has(name) || targets.set(name, target);
   const ofCharger = [
     ...(charger?.figures ?? []),
-    ...(charger?.modes ?? []).flatMap((mode) => mode.repeats.flatMap(({ figures }) => figures)),
+    ...(charger?.modes ?? []).flatMap((mode) => [
+      ...(mode.forecast?.reference?.figures ?? []),
+      ...mode.repeats.flatMap(({ figures }) => figures),
+    ]),
   ];
   for (const figure of ofCharger) add(nameOf(figure), `${chargerPath(charger?.id ?? "")}#${figureAnchor(figure)}`);
   for (const test of tests) {

@@ -42,3 +42,6 @@ export const methodPath = (id: string): PagePath => `method/${addressPart(id)}/`
 export function methodId(method: string): string {
   return method.split("/")[0] ?? method;
 }
+
+/** The folder with a recording's samples for the log explorer, from the site's root. */
+export const logSamplesPath = (testId: string, recordingId: string) => `data/logs/${addressPart(testId)}/${addressPart(recordingId)}/`;

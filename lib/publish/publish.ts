@@ -10,13 +10,47 @@ import { resultSchemas } from "./schemas.ts";
 
 export type PublishEffects = { onPage?(done: number, total: number): void };
 
+/** A site in the making: a fresh folder beside the one that is published. */
+export type Staging = {
+  /** Where the new site stands until it is whole. */
+  readonly dir: string;
+  /** Completes the site from the results and puts it in place. */
+  publish(results: Results, files: readonly InputFile[], effects?: PublishEffects): Promise<{ pages: number }>;
+  /** Throws the new site away; the last good one stays. Safe to call after publishing. */
+  abandon(): Promise<void>;
+};
+
 /**
- * Publishes results into a folder.
+ * Begins a site.
  *
- * Everything is written into a fresh folder beside it, checked there, and put in place by renaming: the old site is moved aside, the
- * new one moved in, the old one removed. Where anything fails, the last good site stays as it was.
+ * Everything is written into a fresh folder beside the published one, checked there, and put in place by renaming: the old site is moved
+ * aside, the new one moved in, the old one removed. Where anything fails, the last good site stays as it was.
  *
  * @param outDir  the site's folder; its parent must be writable
+ * @throws where the folder holds something that is no site of ours
+ */
+export async function beginSite(outDir: string): Promise<Staging> {
+  await refuseForeignFolder(outDir);
+  await restoreAfterCrash(outDir);
+  const dir = `${outDir}.new-${process.pid}`;
+  await rm(dir, { recursive: true, force: true });
+  await mkdir(dir, { recursive: true });
+  return {
+    dir,
+    publish: async (results, files, effects = {}) => {
+      await writeResults(results, dir);
+      await copyRawFiles(results, files, dir);
+      const rendered = await renderSite(dir, effects);
+      await swap(dir, outDir);
+      return rendered;
+    },
+    abandon: () => rm(dir, { recursive: true, force: true }),
+  };
+}
+
+/**
+ * Publishes results into a folder, without samples for the log explorer.
+ *
  * @throws where a page cannot be rendered, a link is broken, or the folder holds something that is no site of ours
  */
 export async function publish(
@@ -25,18 +59,11 @@ export async function publish(
   outDir: string,
   effects: PublishEffects = {},
 ): Promise<{ pages: number }> {
-  await refuseForeignFolder(outDir);
-  await restoreAfterCrash(outDir);
-  const fresh = `${outDir}.new-${process.pid}`;
+  const staging = await beginSite(outDir);
   try {
-    await rm(fresh, { recursive: true, force: true });
-    await writeResults(results, fresh);
-    await copyRawFiles(results, files, fresh);
-    const rendered = await renderSite(fresh, effects);
-    await swap(fresh, outDir);
-    return rendered;
+    return await staging.publish(results, files, effects);
   } finally {
-    await rm(fresh, { recursive: true, force: true });
+    await staging.abandon();
   }
 }
 

@@ -1,14 +1,18 @@
 /** Turns published results into pages. Everything it reads and writes lies in one folder; the same results give the same bytes. */
-import { relative } from "node:path";
+import { readFileSync } from "node:fs";
+import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import Eleventy from "@11ty/eleventy";
 import { register } from "tsx/esm/api";
 import { configureEleventy, pageData } from "../../_site-config/eleventy.config.ts";
 import { publishAssets } from "./assets.ts";
-import { findBrokenLinks } from "./check-links.ts";
+import { findBrokenLinks, htmlFilesIn } from "./check-links.ts";
 import { writeDownloads } from "./downloads/index.ts";
+import { writeFindData } from "./find/write-find-data.ts";
+import { type Fingerprints, writeForCrawlers, writeOutward } from "./outward/index.ts";
 import { openResults, type ResultsFolder } from "./results-folder.ts";
 import { buildSearchIndex } from "./search-index.ts";
+import { writeCompared } from "./side-by-side/write-compared.ts";
 
 const siteConfigDir = fileURLToPath(new URL("../../_site-config/", import.meta.url));
 
@@ -27,11 +31,22 @@ export async function renderSite(siteDir: string, options: RenderOptions = {}): 
   const results = openResults(siteDir);
   publishAssets(`${siteConfigDir}assets`, siteDir);
   writeDownloads(siteDir, results);
-  const pages = await writePages(siteDir, results, options);
+  writeCompared(siteDir, results);
+  writeFindData(siteDir, results);
+  const fingerprints = writeOutward(siteDir, results);
+  const pages = await writePages(siteDir, results, fingerprints, options);
+  writeForCrawlers(siteDir, results, pagesToBeFound(siteDir));
   await buildSearchIndex(siteDir);
   const broken = findBrokenLinks(siteDir, results.index.site.baseUrl);
   if (broken.length > 0) throw new Error(`${broken.length} broken links:\n${broken.join("\n")}`);
   return { pages };
+}
+
+/** Pages that do not ask search engines to stay away. */
+function pagesToBeFound(siteDir: string): string[] {
+  return htmlFilesIn(siteDir).filter(
+    (page) => !readFileSync(join(siteDir, page), "utf8").includes('<meta name="robots" content="noindex"'),
+  );
 }
 
 let canLoadTemplates = false;
@@ -43,7 +58,7 @@ function teachNodeToLoadTemplates(): void {
   canLoadTemplates = true;
 }
 
-async function writePages(siteDir: string, results: ResultsFolder, options: RenderOptions): Promise<number> {
+async function writePages(siteDir: string, results: ResultsFolder, fingerprints: Fingerprints, options: RenderOptions): Promise<number> {
   teachNodeToLoadTemplates();
   const total = countPages(results);
   let done = 0;
@@ -53,7 +68,7 @@ async function writePages(siteDir: string, results: ResultsFolder, options: Rend
     // No configuration file is looked for: what counts is the function below.
     configPath: "",
     config: (userConfig) =>
-      configureEleventy(userConfig, results, () => {
+      configureEleventy(userConfig, results, fingerprints, () => {
         done += 1;
         options.onPage?.(done, total);
       }),
@@ -64,11 +79,13 @@ async function writePages(siteDir: string, results: ResultsFolder, options: Rend
 }
 
 /** Templates that make one page each; the others make one for each id of a list. */
-const singlePages = 6;
+const singlePages = 10;
+/** A charger's own page, its card, its embed, how to quote it, and its versions. */
+const pagesOfCharger = 5;
 
 function countPages(results: ResultsFolder): number {
   const { testIds, chargerIds, methodIds, proseIds } = pageData(results);
-  return singlePages + testIds.length + chargerIds.length + methodIds.length + proseIds.length;
+  return singlePages + testIds.length + pagesOfCharger * chargerIds.length + methodIds.length + proseIds.length;
 }
 
 /** Eleventy takes paths from the working directory only. */

@@ -108,6 +108,71 @@ export const readingResult = z.strictObject({
 });
 export type ReadingResult = z.infer<typeof readingResult>;
 
+/** Ends of an interval that holds the true value with 95 % probability, and its middle. */
+const estimate = z.strictObject({ value: z.number(), low: z.number(), high: z.number() });
+
+export const examinationResult = z
+  .strictObject({
+    examined: z.boolean().describe("false where too little is known to hold the witnesses against each other"),
+    why: z.string().nullable().describe("Why they could not be examined; null where they were"),
+    buyer: z.array(z.string()).describe("Two plain sentences for a buyer; none where nothing was examined"),
+    accounts: z
+      .array(
+        z.strictObject({
+          witness: z.enum(["density", "rest-voltage", "charge-balance", "cranking"]),
+          visit: z.int(),
+          stateOfCharge: estimate.nullable().describe("0 to 1, by this witness alone; null where it cannot say"),
+          why: z.string().describe("How it was reached, or why it was not"),
+        }),
+      )
+      .describe("The four witnesses side by side: one entry a witness and visit"),
+    visits: z.array(
+      z.strictObject({
+        visit: z.int(),
+        stateOfCharge: estimate.describe("0 to 1, by all visits together"),
+        topBelowMean: estimate.nullable().describe("How much weaker the top of the acid is than the mean, kg/l; null for sealed"),
+        meanDensityAt25C: estimate.nullable().describe("Density of the whole cell, top to bottom, kg/l at 25 °C; null for sealed"),
+        surfaceChargeV: estimate.nullable().describe("What surface charge adds to the rest voltage, V; null where none was read"),
+      }),
+    ),
+    intervals: z.array(
+      z.strictObject({
+        fromVisit: z.int(),
+        toVisit: z.int(),
+        takenAh: estimate.describe("Charge that the plates really took"),
+        unrecordedAh: estimate.describe("Charge that nobody recorded"),
+        gassingShare: estimate.nullable().describe("Share of the charge that went into gas; null where none passed"),
+      }),
+    ),
+    causes: z
+      .array(
+        z.strictObject({
+          id: z.string(),
+          label: z.string(),
+          explain: z.string(),
+          prior: z.number().describe("Probability before any reading"),
+          probability: z.number().describe("Probability after all readings, of this cause alone or with others"),
+          hiddenBecause: z.string().nullable().describe("Why no reading could show it; null where one could"),
+        }),
+      )
+      .describe("What would explain a disagreement, most probable first"),
+    combinations: z
+      .array(z.strictObject({ causes: z.array(z.string()), probability: z.number() }))
+      .describe("Causes taken together, most probable first; no cause is 'nothing to explain'"),
+    takenAh: estimate.nullable().describe("Charge that the plates really took, first to last visit"),
+    unrecordedAh: estimate.nullable().describe("Charge that nobody recorded, first to last visit"),
+    hydrometerOffset: estimate.nullable().describe("What the hydrometer shows too much, kg/l"),
+    capacityAh: estimate.nullable().describe("What the battery really holds, Ah"),
+    statements: z.array(z.string()).describe("For a technician, in order"),
+    readings: z
+      .array(z.strictObject({ id: z.string(), label: z.string(), expectedBits: z.number(), why: z.string() }))
+      .describe("Readings that would tell the explanations apart, best first, with the information expected of each, bit"),
+    unseen: z.array(z.string()).describe("What these witnesses cannot show"),
+    assumptions: z.array(z.string()).describe("What was taken for want of a record"),
+  })
+  .meta({ id: "examination", title: "Cross-examination of the battery's witnesses" });
+export type ExaminationResult = z.infer<typeof examinationResult>;
+
 const named = z.strictObject({ id: z.string(), name: z.string() });
 const disclosure = z.array(z.strictObject({ label: z.string(), value: z.string().nullable().describe("null is shown as 'not stated'") }));
 
@@ -132,14 +197,24 @@ export const testResult = z
     }),
     instruments: z.array(z.strictObject({ id: z.string(), name: z.string(), role: z.string(), facts: disclosure })),
     facts: disclosure.describe("Who, where, when, how discharged, target, exclusions"),
-    status: z.enum(["reached", "not reached", "abandoned", "no target"]),
-    target: z.strictObject({ densityAt25C: z.number(), stopRule: z.string().nullable() }).nullable(),
+    status: z.enum(["reached", "not reached", "not known", "abandoned", "no target"]),
+    target: z
+      .strictObject({
+        densityAt25C: z.number(),
+        stopRule: z.string().nullable(),
+        stop: z
+          .strictObject({ equalReadings: z.int(), apartMin: z.number(), withinKgPerL: z.number() })
+          .nullable()
+          .describe("The stop rule in numbers; null where the test names none"),
+      })
+      .nullable(),
     timeline,
     connections: z.array(connectionResult),
     recordings: z.array(recordingResult),
     readings: z.array(readingResult),
     figures: z.array(figure).describe("Figures of the test as a whole"),
     claims: z.array(judgedClaim),
+    examination: examinationResult,
     findings: z.array(finding),
     doubts: z.array(publishedDoubt),
     notes: z.string().nullable(),
@@ -189,6 +264,67 @@ export const repeats = z.strictObject({
 });
 export type Repeats = z.infer<typeof repeats>;
 
+const spread = z
+  .strictObject({ value: z.number().nullable(), low: z.number().nullable(), high: z.number().nullable() })
+  .describe("The middle of what is forecast and the ends of the middle 95 %; null is 'never within the horizon'");
+const range = z.strictObject({ low: z.number(), high: z.number() });
+
+export const modeForecast = z
+  .strictObject({
+    behaviour: z.looseObject({}).describe("How the charger behaves, as plain data that the forecasting library takes (docs/projection.md)"),
+    told: z.array(z.string()).describe("The same in words, step by step"),
+    unknowns: z.array(z.string()).describe("What the recordings do not say of it"),
+    nominalVoltageV: z.number(),
+    claimedAh: range.nullable().describe("The capacities that the maker names"),
+    reference: z
+      .strictObject({
+        words: z.string().describe("The battery and the place"),
+        figures: z.array(figure).describe("Hours to 80 %, 95 % and full, and mains energy, projected"),
+        drawsH: z
+          .array(z.number().nullable())
+          .describe(
+            "Hours to 95 % in each draw; draw k met the same battery for every charger, so that two can be held against each other",
+          ),
+      })
+      .nullable()
+      .describe("The one battery on which all chargers are compared; null for a mode of another voltage"),
+    readyBy: z.array(
+      z.strictObject({
+        construction: z.string(),
+        airC: z.number(),
+        cells: z.array(
+          z.strictObject({
+            battery: z.string(),
+            flatness: z.string(),
+            deadlines: z.array(
+              z.strictObject({
+                deadlineH: z.number(),
+                probability: z.number(),
+                verdict: z.enum(["will", "may", "will not", "not advised"]),
+              }),
+            ),
+            because: z.array(z.string()).describe("Why it is not advised"),
+            isClaimed: z.enum(["all", "part", "none"]).nullable().describe("Whether the maker's range of capacities holds this class"),
+          }),
+        ),
+      }),
+    ),
+    season: z.array(
+      z.strictObject({
+        place: z.string(),
+        temperatureC: z.number(),
+        mainsKWh: spread,
+        waterG: spread,
+        restartsPerDay: spread,
+        heldV: range.nullable(),
+        windowV: range,
+        inWindow: z.enum(["inside", "below", "above", "partly", "holds no voltage"]),
+      }),
+    ),
+  })
+  .meta({ id: "mode-forecast", title: "What a mode will do on other batteries" });
+export type ModeForecastResult = z.infer<typeof modeForecast>;
+
 export const chargerResult = z
   .strictObject({
     schemaVersion: z.string(),
@@ -222,6 +358,7 @@ export const chargerResult = z
             stages: z.array(stage).describe("That recording's stages, to draw the characteristic from"),
           })
           .nullable(),
+        forecast: modeForecast.nullable().describe("null where no recording shows what the mode does"),
         repeats: z.array(repeats).describe("What every recording of this mode's tests shows of a quantity, and its spread"),
         tests: z.array(z.string()),
       }),

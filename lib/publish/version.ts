@@ -2,4 +2,4 @@
 export const toolVersion = "0.1.0";
 
 /** Goes up when the same inputs can give another figure or finding; docs/method-changes.md says which and by how much. */
-export const methodVersion = "2026.1";
+export const methodVersion = "2026.2";

@@ -8,6 +8,7 @@ import { dirname, join } from "node:path";
 import { type AbsenceKind, absenceKinds, type Figure } from "../../lib/nouns/figure.ts";
 import type { Finding, JudgedClaim } from "../../lib/nouns/finding.ts";
 import type { Stage } from "../../lib/nouns/stage.ts";
+import { assembleExamination } from "../../lib/publish/assemble/examination.ts";
 import type {
   ChargerResult,
   ComparisonRow,
@@ -19,6 +20,7 @@ import type {
   TestResult,
   Timeline,
 } from "../../lib/publish/results.ts";
+import { crossExamine, type VisitWitness } from "../../lib/reconcile/index.ts";
 
 const sha256Of = (text: string) => createHash("sha256").update(text).digest("hex");
 
@@ -417,6 +419,22 @@ const disclosures = [
 
 const battery = { id: "bench-60", name: "Bench flooded 60 Ah", nominalVoltageV: 12, capacityAh: 60, construction: "flooded-calcium" };
 
+const heard = (number: number, atH: number, density: number, restV: number): VisitWitness => ({
+  number,
+  atMs: Date.UTC(2026, 2, 2) + atH * 3_600_000,
+  densityAt25C: { mean: density, randomStandardUncertainty: 0.0015, commonStandardUncertainty: 0.002 },
+  restV: { value: restV, standardUncertainty: 0.005, restH: 8, temperatureC: 20 },
+});
+
+/** After one gentle charge voltage says nearly full and the hydrometer does not: acid that was not mixed. */
+const examination = assembleExamination(
+  crossExamine({
+    battery: { cells: 6, construction: "flooded-calcium", capacityAh: 60, capacityBasis: "printed" },
+    visits: [heard(1, 0, 1.13, 11.95), heard(2, 30, 1.215, 12.68)],
+    intervals: [{ recordedAh: { value: 44, standardUncertainty: 0.5 }, unseenH: { low: 0, high: 0 }, hours: 30 }],
+  }),
+);
+
 const lanternTest: TestResult = {
   schemaVersion: "1.0",
   methodVersion: "1",
@@ -451,7 +469,7 @@ const lanternTest: TestResult = {
     { label: "Place", value: null },
   ],
   status: "reached",
-  target: { densityAt25C: 1.26, stopRule: "three equal corrected readings 15 min apart" },
+  target: { densityAt25C: 1.26, stopRule: "three equal corrected readings 15 min apart", stop: null },
   timeline,
   connections: timeline.connections.map((connection, index) => ({
     id: connection.id,
@@ -486,6 +504,7 @@ const lanternTest: TestResult = {
   ],
   figures: testFigures,
   claims,
+  examination,
   findings,
   doubts: [
     {
@@ -549,6 +568,7 @@ const pebbleTest: TestResult = {
     ),
   ],
   claims: [],
+  examination: assembleExamination({ examined: false, why: "only one visit was made" }),
   findings: [],
   doubts: [],
   notes: null,
@@ -594,6 +614,7 @@ const lantern: ChargerResult = {
         recording: "day-1.csv",
         stages: lanternTest.recordings[0]?.stages ?? [],
       },
+      forecast: null,
       repeats: [
         {
           id: "limit-voltage",
@@ -640,7 +661,7 @@ const lantern: ChargerResult = {
       ],
       tests: ["lantern-first"],
     },
-    { id: "cold", name: "SNOW", stated: [], claims: [], characteristic: null, repeats: [], tests: [] },
+    { id: "cold", name: "SNOW", stated: [], claims: [], characteristic: null, forecast: null, repeats: [], tests: [] },
   ],
   figures: [
     figureOf({ id: "price", of: "charger", label: "Price", unit: "EUR", basis: "stated", evidence: [] }, 49.9),
@@ -695,7 +716,18 @@ const pebble: ChargerResult = {
   verdict: { sentence: "Cannot be told yet: one short run on a sealed battery.", weight: "unsure" },
   disclosures: [{ label: "How the sample came", value: null }],
   makerAnswer: null,
-  modes: [{ id: "moto", name: pebbleTest.mode.name, stated: [], claims: [], characteristic: null, repeats: [], tests: ["pebble-agm"] }],
+  modes: [
+    {
+      id: "moto",
+      name: pebbleTest.mode.name,
+      stated: [],
+      claims: [],
+      characteristic: null,
+      forecast: null,
+      repeats: [],
+      tests: ["pebble-agm"],
+    },
+  ],
   figures: [],
   findings: [],
   tests: [
@@ -798,6 +830,9 @@ const methods: SiteIndex["methods"] = [
   },
 ];
 
+/** A second charger on the same evidence, so that the comparison has two rows that cannot be told apart. */
+const lanternTwo: ChargerResult = { ...lantern, id: "lantern-two", name: "Lantern Two", prose: null, corrections: [] };
+
 const index: SiteIndex = {
   schemaVersion: "1.0",
   methodVersion: "1",
@@ -840,12 +875,21 @@ const index: SiteIndex = {
       claims: [],
       profile: null,
     }),
+    row(lanternTwo, lanternTest, {
+      verdict: { sentence: "Much like the other lantern.", weight: "caution" },
+      figures: [
+        { ...figureOf({ id: "hours-to-target", label: "Hours to target", unit: "h", low: 50, high: 90 }, 70) },
+        absentFigure({ id: "connections-to-target", label: "Connections to target", unit: "" }, "not reached", "the test goes on"),
+      ],
+      claims: [],
+      profile: null,
+    }),
     row(pebble, pebbleTest, {
       characteristic: null,
       figures: [...pebbleTest.figures, figureOf({ id: "price", of: "charger", label: "Price", unit: "EUR", basis: "stated" }, 19.5)],
     }),
   ],
-  chargers: [lantern, pebble].map(({ id, name }) => ({ id, name })),
+  chargers: [lantern, lanternTwo, pebble].map(({ id, name }) => ({ id, name })),
   tests: [lanternTest, pebbleTest].map(({ id, title }) => ({ id, name: title })),
   methods,
   pages: [prose("about", "About this bench", "h2"), prose("policy", "How to quote and to dispute", "h2")],
@@ -859,7 +903,7 @@ const index: SiteIndex = {
 };
 
 /** The whole fixture. */
-export const fixture: Results = { index, tests: [lanternTest, pebbleTest], chargers: [lantern, pebble] };
+export const fixture: Results = { index, tests: [lanternTest, pebbleTest], chargers: [lantern, lanternTwo, pebble] };
 
 /** Writes results and raw files as the earlier steps of publishing would. */
 export function writeFixture(siteDir: string, results: Results = fixture): void {

@@ -22,6 +22,10 @@ const pageKinds = {
   method: "/method/",
   "method entry": "/method/charge-recorded/",
   "method entry of two kinds": "/method/float-window/",
+  signs: "/signs/",
+  "how to quote": "/quote/",
+  "how to quote a charger": "/quote/lantern-eight/",
+  "versions of a result": "/results/lantern-eight/",
   cautions: "/cautions/",
   corrections: "/corrections/",
   data: "/data/",
@@ -89,16 +93,18 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
 
   it("shows the whole comparison, and no dead controls, with scripts off", async () => {
     const { page, close } = await open("/", { javaScriptEnabled: false });
-    expect(await page.locator(".comparison tbody tr").count()).toBe(fixture.index.rows.length);
+    expect(await page.locator(".comparison tbody tr").count()).toBe(fixture.index.chargers.length);
+    expect(await page.locator(".comparison details a").count()).toBe(fixture.index.rows.length - fixture.index.chargers.length);
+    expect(await page.locator(".facets").isVisible()).toBe(false);
     expect(await page.locator(".comparison tbody td").first().isVisible()).toBe(true);
     expect(await page.locator("th button").count()).toBe(0);
     expect(await page.locator(".search").isVisible()).toBe(false);
     await close();
   });
 
-  it("shows the profile of voltage and current with scripts off", async () => {
+  it("shows density, witnesses and the profile of voltage and current with scripts off", async () => {
     const { page, close } = await open("/tests/lantern-first/", { javaScriptEnabled: false });
-    expect(await page.locator('[role="img"] .drawing svg').count()).toBe(2);
+    expect(await page.locator('[role="img"] .drawing svg').count()).toBe(3);
     await close();
   });
 
@@ -125,6 +131,37 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
     await page.keyboard.press("Enter");
     expect(await columnOf(page, "Price")).toEqual(["19.5", "49.9", ""]);
     expect(await page.locator("th[aria-sort]").count()).toBe(1);
+    await close();
+  });
+
+  it("narrows the table by facets, counts what is left, and keeps the choice in the address", async () => {
+    const { page, close } = await open("/");
+    const visible = () => page.locator(".comparison tbody tr:visible .charger-name").allTextContents();
+    await page.getByRole("checkbox", { name: /AGM/ }).check();
+    expect(await visible()).toEqual([expect.stringMatching(/^Pebble Trickle/)]);
+    expect(await page.locator("[data-shown]").textContent()).toBe("1 of 3 chargers");
+    expect(new URL(page.url()).search).toBe("?kind=agm");
+    // What the choice leaves nothing of is not offered.
+    expect(await page.getByRole("checkbox", { name: /brought a battery back/ }).isDisabled()).toBe(true);
+    await page.goBack();
+    expect(await visible()).toHaveLength(3);
+    await close();
+  });
+
+  it("restores facets, columns and order from an address, and shows all again by one button", async () => {
+    const { page, close } = await open("/?kind=flooded&without=price&sort=hours-to-target-down");
+    expect(await page.locator(".comparison tbody tr:visible .charger-name").allTextContents()).toEqual(["Lantern Two", "Lantern Eight"]);
+    expect(await page.locator("th", { hasText: "Price" }).isVisible()).toBe(false);
+    await page.getByRole("button", { name: "Show all" }).click();
+    await page.locator("[data-shown]", { hasText: "3 of 3 chargers" }).waitFor();
+    expect(await page.locator("th", { hasText: "Price" }).isVisible()).toBe(true);
+    await close();
+  });
+
+  it("unfolds a charger's other tests under its name", async () => {
+    const { page, close } = await open("/");
+    await page.getByText("1 more test").click();
+    expect(await page.locator(".others li").first().isVisible()).toBe(true);
     await close();
   });
 

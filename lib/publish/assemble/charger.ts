@@ -7,11 +7,21 @@ import { formatStated } from "../../units/format.ts";
 import { type ChargerResult, schemaVersion, type TestResult } from "../results.ts";
 import { methodVersion } from "../version.ts";
 import { disclosures } from "./facts.ts";
+import { assembleForecast, type Forecaster } from "./forecast.ts";
 import { assembleRepeats } from "./repeats.ts";
 import { makeVerdict } from "./verdict.ts";
 
 /** Figures that stand for a test where it is only mentioned. */
-const keyFigures = ["connections-to-target", "hours-to-target", "cost-per-result", "charge-recorded", "holding-voltage"];
+const keyFigures = [
+  "connections-to-target",
+  "hours-to-target",
+  "cost-per-result",
+  "cost-first-result",
+  "cost-per-ah",
+  "cost-per-density",
+  "charge-recorded",
+  "holding-voltage",
+];
 
 export type ChargerInput = {
   readonly id: string;
@@ -20,10 +30,12 @@ export type ChargerInput = {
   /** Its published tests, each with the context it was made from. */
   readonly tests: readonly { readonly context: TestContext; readonly result: TestResult }[];
   readonly prose: ChargerResult["prose"];
+  /** Makes a mode's forecast, or recalls it; made anew where left out. */
+  readonly forecaster?: Forecaster | undefined;
 };
 
 /** The published results of a charger, from those of its tests. */
-export function assembleCharger({ id, charger, evidence, tests, prose }: ChargerInput): ChargerResult {
+export function assembleCharger({ id, charger, evidence, tests, prose, forecaster }: ChargerInput): ChargerResult {
   const first = tests[0];
   const modes = charger.modes.map((mode) => {
     const ofMode = tests.filter(({ result }) => result.mode.id === mode.id).map(({ result }) => result);
@@ -33,6 +45,11 @@ export function assembleCharger({ id, charger, evidence, tests, prose }: Charger
       stated: statedBy(mode),
       claims: mergeClaims(ofMode),
       characteristic: widestCharacteristic(ofMode),
+      forecast: assembleForecast(
+        mode.id,
+        tests.filter(({ result }) => result.mode.id === mode.id).map(({ context }) => context),
+        forecaster,
+      ),
       repeats: assembleRepeats(mode.id, ofMode),
       tests: ofMode.map((test) => test.id),
     };

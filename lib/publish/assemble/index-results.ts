@@ -20,6 +20,7 @@ const rowFigures = [
 
 /** A test's row in the comparison. */
 export function assembleRow(context: TestContext, test: TestResult, charger: ChargerResult): ComparisonRow {
+  const reference = charger.modes.find((mode) => mode.id === test.mode.id)?.forecast?.reference?.figures ?? [];
   const telling = longestRecording(context.connections.flatMap((connection) => connection.recordings));
   return {
     charger: { id: test.charger.id, name: test.charger.name, maker: charger.maker },
@@ -35,7 +36,7 @@ export function assembleRow(context: TestContext, test: TestResult, charger: Cha
     status: test.status,
     verdict: makeVerdict(test.claims, test.findings),
     claims: test.claims.map(({ id, label, outcome }) => ({ id, label, outcome })),
-    figures: [...test.figures.filter((figure) => rowFigures.includes(figure.id)), ...charger.figures],
+    figures: [...test.figures.filter((figure) => rowFigures.includes(figure.id)), ...reference, ...charger.figures],
     characteristic: telling?.characteristic.letters ?? null,
     timeline: test.timeline,
     profile: telling === undefined ? null : smallProfile(telling),

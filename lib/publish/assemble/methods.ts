@@ -4,6 +4,7 @@ import { findings } from "../../judge/findings/index.ts";
 import { everyFigure } from "../../measure/figures/index.ts";
 import type { Rules } from "../../nouns/rules.ts";
 import type { MethodEntry } from "../results.ts";
+import { referenceMethods } from "./forecast.ts";
 import { spreadMethods } from "./repeats.ts";
 
 export function assembleMethods(rules: Rules): MethodEntry[] {
@@ -40,6 +41,9 @@ export function assembleMethods(rules: Rules): MethodEntry[] {
       checkedBy: [...spread.checkedBy],
     }),
   );
+  const references = referenceMethods.map(
+    (entry): MethodEntry => ({ ...entry, kind: "figure", method: `${entry.id}/1`, checkedBy: [...entry.checkedBy] }),
+  );
   const claims = claimMethods.map(
     (claim): MethodEntry => ({ ...claim, kind: "claim", method: `${claim.id}/1`, formula: null, checkedBy: [...claim.checkedBy] }),
   );
@@ -56,5 +60,5 @@ export function assembleMethods(rules: Rules): MethodEntry[] {
       checkedBy: [...finding.checkedBy],
     }),
   );
-  return [...figures, price, ...spreads, ...claims, ...judged];
+  return [...figures, price, ...spreads, ...references, ...claims, ...judged];
 }

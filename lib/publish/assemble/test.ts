@@ -3,14 +3,16 @@ import { judgeFindings } from "../../judge/findings/index.ts";
 import { toFigure } from "../../measure/define.ts";
 import { connectionFigures, testFigures } from "../../measure/figures/index.ts";
 import { figuresOfVisit } from "../../measure/figures/reading-values.ts";
-import { findTargetOutcome } from "../../measure/growth.ts";
+import { findTargetOutcome, targetStatusOf } from "../../measure/growth.ts";
 import { type InstrumentRole, isSealed, type TestContext } from "../../measure/test-context.ts";
+import { examinationOf } from "../../measure/witnesses.ts";
 import type { Problem } from "../../nouns/problem.ts";
 import { formatInstant } from "../../read/clock.ts";
 import type { InputFile } from "../../read/workspace-files.ts";
 import { schemaVersion, type TestResult } from "../results.ts";
 import { methodVersion } from "../version.ts";
 import { publishedDoubts } from "./doubts.ts";
+import { assembleExamination } from "./examination.ts";
 import { batteryFacts, instrumentFacts, roleLabels, testFacts } from "./facts.ts";
 import { assembleRecording, rawAddress } from "./recording.ts";
 import { makeTimeline, stripStartMs } from "./timeline.ts";
@@ -68,7 +70,11 @@ export function assembleTest(context: TestContext, problems: readonly Problem[],
     target:
       context.test.target === undefined
         ? null
-        : { densityAt25C: context.test.target.densityAt25C, stopRule: context.test.target.stopRule ?? null },
+        : {
+            densityAt25C: context.test.target.densityAt25C,
+            stopRule: context.test.target.stopRule ?? null,
+            stop: context.test.target.stop ?? null,
+          },
     timeline: makeTimeline(context, findings),
     connections: context.connections.map((connection) => ({
       id: connection.id,
@@ -98,6 +104,7 @@ export function assembleTest(context: TestContext, problems: readonly Problem[],
     })),
     figures: testFigures.map((definition) => toFigure(definition, "test", context, k)),
     claims: judgeClaims(context),
+    examination: assembleExamination(examinationOf(context)),
     findings,
     doubts: publishedDoubts(problems.filter((problem) => !logFiles.has(problem.place.file))),
     notes: context.test.notes ?? null,
@@ -113,10 +120,10 @@ export function assembleTest(context: TestContext, problems: readonly Problem[],
   };
 }
 
+/** Where the visits leave open whether the target was met, that is the status: not knowing is no failure of the charger. */
 function statusOf(context: TestContext): TestResult["status"] {
-  if (findTargetOutcome(context).kind === "reached") return "reached";
-  if (context.test.abandoned !== undefined) return "abandoned";
-  return context.test.target === undefined ? "no target" : "not reached";
+  const status = targetStatusOf(findTargetOutcome(context));
+  return status !== "reached" && context.test.abandoned !== undefined ? "abandoned" : status;
 }
 
 function whatIs(path: string): string {

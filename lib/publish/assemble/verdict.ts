@@ -15,8 +15,14 @@ export function makeVerdict(claims: readonly JudgedClaim[], findings: readonly F
 
 const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Of one claim made for several modes, the one that a buyer must know of: a claim that is missed before one that is met. */
+function mostTelling(claims: readonly JudgedClaim[]): JudgedClaim | undefined {
+  const order: readonly JudgedClaim["outcome"][] = ["short of", "above", "meets", "cannot tell", "not put to the test"];
+  return [...claims].sort((a, b) => order.indexOf(a.outcome) - order.indexOf(b.outcome))[0];
+}
+
 function aboutCurrent(claims: readonly JudgedClaim[]): string | undefined {
-  const claim = claims.find((candidate) => candidate.id === "claim-current");
+  const claim = mostTelling(claims.filter((candidate) => candidate.id === "claim-current"));
   if (claim === undefined) return undefined;
   const label = claim.claimed === null ? "" : formatStated(claim.claimed, claim.unit);
   const measured = claim.measured === null ? "" : formatStated(Number(claim.measured.toPrecision(2)), claim.unit);
@@ -35,7 +41,7 @@ function aboutCurrent(claims: readonly JudgedClaim[]): string | undefined {
 }
 
 function aboutVoltage(claims: readonly JudgedClaim[]): string | undefined {
-  const claim = claims.find((candidate) => candidate.id === "claim-voltage");
+  const claim = mostTelling(claims.filter((candidate) => candidate.id === "claim-voltage"));
   if (claim?.measured === null || claim?.measured === undefined || claim.claimed === null) return undefined;
   if (claim.outcome === "above") return `goes to ${claim.measured.toFixed(1)}\u202FV, above the ${formatStated(claim.claimed, "V")} stated`;
   return claim.outcome === "short of"

@@ -4,6 +4,7 @@ import type { RecordingResult, TestResult } from "../results.ts";
 import { densitySentence, densitySpec } from "./density-over-time.ts";
 import { profileSentence, profileSpec } from "./profile.ts";
 import { renderChart } from "./render.ts";
+import { witnessesSentence, witnessesSpec } from "./witnesses.ts";
 
 /** A drawing with the sentence that stands for it. */
 export type Chart = { readonly svg: string; readonly sentence: string };
@@ -11,6 +12,8 @@ export type Chart = { readonly svg: string; readonly sentence: string };
 export type TestCharts = {
   /** undefined where no density was read. */
   readonly density: Chart | undefined;
+  /** undefined where the witnesses could not be examined. */
+  readonly witnesses: Chart | undefined;
   /** By recording id; a recording without samples has none. */
   readonly profiles: ReadonlyMap<string, Chart>;
 };
@@ -18,6 +21,7 @@ export type TestCharts = {
 /** Draws every chart of a test, one after the other. */
 export async function drawTestCharts(test: TestResult): Promise<TestCharts> {
   const density = densitySpec(test);
+  const witnesses = witnessesSpec(test.examination);
   const profiles = new Map<string, Chart>();
   for (const recording of test.recordings) {
     const spec = profileSpec(recording);
@@ -27,6 +31,7 @@ export async function drawTestCharts(test: TestResult): Promise<TestCharts> {
   }
   return {
     density: density && { svg: await renderChart(density, "density"), sentence: densitySentence(test) },
+    witnesses: witnesses && { svg: await renderChart(witnesses, "witnesses"), sentence: witnessesSentence(test.examination) },
     profiles,
   };
 }

@@ -5,6 +5,7 @@ import { formatNumber, withUnit } from "../../units/format.ts";
 import type { ChargerCharts } from "../charts/index.ts";
 import { figureFinder } from "../figure-finder.ts";
 import { chargerPath } from "../links.ts";
+import { cardPath, quotePath, versionsPath } from "../outward/addresses.ts";
 import type { ChargerResult } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { CautionBox } from "./caution-box.tsx";
@@ -18,6 +19,7 @@ import { downloadsOf } from "./evidence-list.tsx";
 import { Facts } from "./facts.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { type FindFigure, Findings } from "./findings.tsx";
+import { BehaviourSection, ReadyBySection, ReferenceSection, SeasonSection } from "./forecast-sections.tsx";
 import { Mark } from "./mark.tsx";
 import { Prose } from "./markup.tsx";
 import { Link, siteContext } from "./site-context.tsx";
@@ -27,11 +29,12 @@ type Question = "delivers" | "long" | "costs" | "safe" | "battery" | "unseen";
 /** Which of a buyer's questions a finding answers. One that is not listed stands under the first: does it do what it says? */
 const answeredBy: Readonly<Record<string, Question>> = {
   "target-density": "long",
-  "density-against-voltage": "long",
+  "cross-examination": "long",
   "cell-spread": "long",
   "float-window": "safe",
   "letting-go": "safe",
-  "overcharge-water": "safe",
+  water: "safe",
+  temperature: "safe",
   frost: "safe",
   "battery-kinds": "battery",
   "unrecorded-charge": "unseen",
@@ -57,6 +60,7 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
   const find = figureFinder(tests, charger);
   const answers = (question: Question) => charger.findings.filter((finding) => (answeredBy[finding.id] ?? "delivers") === question);
   const sealed = tests.some((test) => test.battery.sealed);
+  const forecasts = charger.modes.flatMap(({ name, forecast }) => (forecast === null ? [] : [{ mode: name, forecast }]));
   const list = (question: Question, none?: string) => (
     <Answers findings={answers(question)} none={none} find={find} linkTo={context.linkTo} />
   );
@@ -81,6 +85,12 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         <h2 id="time">How long does it take?</h2>
         {list("long", "No test tells yet how long it takes.")}
         <TestsTable charger={charger} />
+        {forecasts.map(({ mode, forecast }) => (
+          <div key={mode}>
+            <ReferenceSection mode={mode} forecast={forecast} find={downloadsOf(tests)} />
+            <BehaviourSection mode={mode} forecast={forecast} />
+          </div>
+        ))}
         <h2 id="cost">What does it cost?</h2>
         {list("costs")}
         <CostByTest tests={charger.tests} />
@@ -88,9 +98,15 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         {charger.figures.length === 0 ? <p>No price is stated.</p> : null}
         <h2 id="safe">Is it safe to leave on?</h2>
         {list("safe", "None of the tests tells what it does when left connected.")}
+        {forecasts.map(({ mode, forecast }) => (
+          <SeasonSection key={mode} mode={mode} forecast={forecast} />
+        ))}
         <CautionBox sealed={sealed} />
         <h2 id="battery">Which battery does it suit?</h2>
         {list("battery")}
+        {forecasts.map(({ mode, forecast }) => (
+          <ReadyBySection key={mode} mode={mode} forecast={forecast} />
+        ))}
         <Stated modes={charger.modes} />
         <h2 id="not-seen">What was not seen</h2>
         {list("unseen")}
@@ -103,9 +119,20 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         <Facts facts={charger.disclosures} />
         <MakerAnswer answer={charger.makerAnswer} />
         <Corrections corrections={charger.corrections} />
-        <p>
-          <Link to={`data/chargers/${charger.id}.json`}>All results of this charger, JSON</Link>
-        </p>
+        <ul class="more" aria-label="This result elsewhere">
+          <li>
+            <Link to={cardPath(charger.id)}>Card to print for the shop counter</Link>
+          </li>
+          <li>
+            <Link to={quotePath(charger.id)}>Quote or embed this result</Link>
+          </li>
+          <li>
+            <Link to={versionsPath(charger.id)}>Versions of this result</Link>
+          </li>
+          <li>
+            <Link to={`data/chargers/${charger.id}.json`}>All results of this charger, JSON</Link>
+          </li>
+        </ul>
       </>
     ),
   });

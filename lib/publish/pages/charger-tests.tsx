@@ -14,7 +14,11 @@ import { Columns, Table } from "./table.tsx";
 /** One row for each test, one column for each of their key figures. */
 export function TestsTable({ charger }: { charger: ChargerResult }) {
   if (charger.tests.length === 0) return <p>It has not been tested yet.</p>;
-  const labels = new Map(charger.tests.flatMap((test) => test.keyFigures.map((figure) => [figure.id, figure.label] as const)));
+  const labels = new Map(
+    charger.tests.flatMap((test) =>
+      test.keyFigures.filter((figure) => !toldUnderCost(figure)).map((figure) => [figure.id, figure.label] as const),
+    ),
+  );
   return (
     <Table caption="Tests of this charger">
       <Columns names={["Test", "Mode", "Battery", "Target", ...labels.values()]} />
@@ -37,6 +41,9 @@ export function TestsTable({ charger }: { charger: ChargerResult }) {
     </Table>
   );
 }
+
+/** Costs have a section of their own; the table keeps the one that buyers compare. */
+const toldUnderCost = ({ id }: Figure) => id.startsWith("cost") && id !== "cost-per-result";
 
 type KeyFigureProps = { readonly test: ChargerResult["tests"][number]; readonly figure: Figure };
 
@@ -72,13 +79,13 @@ export function Evidence({ charger, charts }: { charger: ChargerResult; charts: 
   if (charger.tests.length === 0) return <p>There is no evidence yet: no test has been made.</p>;
   return (
     <>
-      <StripKey id="evidence" />
+      <StripKey />
       {charger.tests.map((test) => (
         <section key={test.id}>
           <h3>
             <Link to={testPath(test.id)}>{test.title}</Link>
           </h3>
-          <EvidenceStripFigure timeline={test.timeline} id={`strip-${test.id}`} size="card" />
+          <EvidenceStripFigure timeline={test.timeline} size="card" />
           <ProfileOfTest drawn={charts.get(test.id)} />
         </section>
       ))}

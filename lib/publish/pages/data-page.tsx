@@ -1,5 +1,6 @@
 /** What can be downloaded, in which form, and how to see that it is unchanged. */
 import { chargerPath, testPath } from "../links.ts";
+import { packagePath, siteCitationPath, sitePackagePath, siteQuotePath } from "../outward/addresses.ts";
 import type { SiteIndex } from "../results.ts";
 import { renderPage } from "./document.tsx";
 import { Link, siteContext } from "./site-context.tsx";
@@ -24,19 +25,28 @@ export function renderDataPage(index: SiteIndex): string {
           <li>
             <Link to="data/comparison.csv">comparison.csv</Link>: the comparison as a table, one figure a row.
           </li>
+          <li>
+            <Link to={sitePackagePath}>datapackage.json</Link>: all files of the site with their digests, as a Data Package.
+          </li>
+          <li>
+            <Link to={siteCitationPath}>CITATION.cff</Link>: how to cite the site; <Link to={siteQuotePath}>how to quote a result</Link>.
+          </li>
         </ul>
         <h2>By test</h2>
         {index.tests.length === 0 ? (
           <p>No test has been published yet.</p>
         ) : (
           <Table caption="Downloads of each test">
-            <Columns names={["Test", "Results", "Figures", "Digests of raw files"]} />
+            <Columns names={["Test", "Everything", "Results", "Figures", "Digests of raw files"]} />
             <tbody>
               {index.tests.map((test) => (
                 <tr key={test.id}>
                   <th scope="row">
                     <Link to={`${testPath(test.id)}#downloads`}>{test.name}</Link>
                   </th>
+                  <td>
+                    <Link to={packagePath(test.id)}>zip</Link>
+                  </td>
                   <td>
                     <Link to={`data/tests/${test.id}.json`}>JSON</Link>
                   </td>

@@ -1,7 +1,9 @@
 /** The frame of every page: head, header, banners, footer. */
 import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
+import { SharedLink } from "../outward/shared-link.tsx";
 import { Link, type SiteContext, SiteProvider, useSite } from "./site-context.tsx";
+import { Sprite } from "./sprite.tsx";
 
 /**
  * What a page may load: its own scripts and styles, and the search's WebAssembly; nothing inline, nothing from elsewhere.
@@ -45,12 +47,14 @@ function Document({ title, description, children, hidden = false }: PageProps) {
         {hidden ? <meta name="robots" content="noindex" /> : null}
         <title>{invented ? `${name} (invented data)` : name}</title>
         {site.baseUrl === null || hidden ? null : <link rel="canonical" href={new URL(here, withSlash(site.baseUrl)).href} />}
+        {hidden ? null : <SharedLink title={title} description={description} />}
         <link rel="icon" href={linkTo("assets/icon.svg")} type="image/svg+xml" />
         <link rel="stylesheet" href={linkTo("assets/site.css")} />
         <script defer src={linkTo("assets/sort.js")} />
         <script defer src={linkTo("assets/search.js")} data-root={linkTo("").replace(/index\.html$/, "")} />
       </head>
       <body>
+        <Sprite />
         <a class="skip" href="#content">
           To the content
         </a>
@@ -70,8 +74,10 @@ const withSlash = (url: string) => (url.endsWith("/") ? url : `${url}/`);
 
 const sections = [
   { path: "", name: "Compare" },
+  { path: "find/", name: "Find" },
   { path: "method/", name: "Method" },
   { path: "data/", name: "Data" },
+  { path: "quote/", name: "Quote" },
   { path: "cautions/", name: "Cautions" },
   { path: "corrections/", name: "Corrections" },
 ];
@@ -149,15 +155,16 @@ function Footer() {
           </dd>
         </div>
       </dl>
-      {index.pages.length === 0 ? null : (
-        <ul class="more" aria-label="More pages">
-          {index.pages.map((page) => (
-            <li key={page.id}>
-              <Link to={`${page.id}/`}>{page.title}</Link>
-            </li>
-          ))}
-        </ul>
-      )}
+      <ul class="more" aria-label="More pages">
+        <li>
+          <Link to="signs/">What the signs mean</Link>
+        </li>
+        {index.pages.map((page) => (
+          <li key={page.id}>
+            <Link to={`${page.id}/`}>{page.title}</Link>
+          </li>
+        ))}
+      </ul>
     </footer>
   );
 }

@@ -8,6 +8,7 @@
  * Horizontal places are percentages and vertical ones pixels, so that the strip fills any width while its lettering keeps its size.
  */
 import type { Timeline } from "../results.ts";
+import { hatchId, readingId } from "./sprite.tsx";
 import { axisTicks, lettered, sharedNumbers, stripSentence, tickLabel } from "./strip-scale.ts";
 
 type Size = "row" | "card" | "page";
@@ -20,16 +21,13 @@ const layouts: Record<Size, Layout> = {
   page: { height: 96, barTop: 32, barHeight: 26, axisTop: 72 },
 };
 
-type Props = { readonly timeline: Timeline; readonly size: Size; readonly id: string };
+type Props = { readonly timeline: Timeline; readonly size: Size };
 
-/**
- * @param id unique on the page: patterns are named from it
- */
-export function EvidenceStrip({ timeline, size, id }: Props) {
+/** The strip at one of its three sizes; the sprite of the page holds its hatching and its diamonds. */
+export function EvidenceStrip({ timeline, size }: Props) {
   const layout = layouts[size];
   const span = timeline.spanH > 0 ? timeline.spanH : 1;
   const at = (hours: number) => `${Number((Math.min(1, Math.max(0, hours / span)) * 100).toFixed(3))}%`;
-  const hatch = `${id}-hatch`;
   const numbered = size === "page";
   const connectionNumbers = sharedNumbers(
     timeline.connections.map((connection) => connection.startH),
@@ -41,11 +39,6 @@ export function EvidenceStrip({ timeline, size, id }: Props) {
   );
   return (
     <svg class={`strip strip-${size}`} width="100%" height={layout.height} role="img" aria-label={stripSentence(timeline)}>
-      <defs>
-        <pattern id={hatch} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <line x1="0" y1="0" x2="0" y2="5" class="strip-hatch" />
-        </pattern>
-      </defs>
       <line x1="0%" x2="100%" y1={layout.barTop + layout.barHeight / 2} y2={layout.barTop + layout.barHeight / 2} class="strip-rest" />
       {timeline.connections.map((connection, index) => (
         <ConnectionBar
@@ -54,7 +47,6 @@ export function EvidenceStrip({ timeline, size, id }: Props) {
           number={numbered ? (connectionNumbers[index] ?? "") : ""}
           nextH={timeline.connections[index + 1]?.startH ?? timeline.spanH}
           layout={layout}
-          fill={`url(#${hatch})`}
           at={at}
         />
       ))}
@@ -79,30 +71,32 @@ type BarProps = {
   readonly number: string;
   readonly nextH: number;
   readonly layout: Layout;
-  readonly fill: string;
   readonly at: (hours: number) => string;
 };
 
 /** Width between two places; a stretch too short to see still gets a pixel from its stroke. */
 const between = (from: string, to: string) => `${Number((Number.parseFloat(to) - Number.parseFloat(from)).toFixed(3))}%`;
 
-function ConnectionBar({ connection, number, nextH, layout, fill, at }: BarProps) {
+function ConnectionBar({ connection, number, nextH, layout, at }: BarProps) {
   const { barTop, barHeight } = layout;
   const start = at(connection.startH);
   const end = at(connection.endH);
   const bottom = barTop + barHeight;
   return (
     <g>
-      <rect x={start} y={barTop} width={between(start, end)} height={barHeight} fill={fill} />
-      <line x1={start} x2={end} y1={barTop} y2={barTop} class="strip-edge" />
-      <line x1={start} x2={end} y1={bottom} y2={bottom} class="strip-edge" />
+      <rect
+        x={start}
+        y={barTop}
+        width={between(start, end)}
+        height={barHeight}
+        fill={`url(#${hatchId})`}
+        class={connection.endKnown ? "strip-connection" : undefined}
+      />
       <line x1={start} x2={start} y1={barTop - 3} y2={bottom + 3} class="strip-edge" />
-      {connection.endKnown ? (
-        <line x1={end} x2={end} y1={barTop} y2={bottom} class="strip-edge" />
-      ) : (
+      {connection.endKnown ? null : (
         <g class="strip-open">
-          <line x1={end} x2={at(nextH)} y1={barTop} y2={barTop} />
-          <line x1={end} x2={at(nextH)} y1={bottom} y2={bottom} />
+          <line x1={start} x2={at(nextH)} y1={barTop} y2={barTop} />
+          <line x1={start} x2={at(nextH)} y1={bottom} y2={bottom} />
         </g>
       )}
       {connection.recorded.map((stretch) => (
@@ -116,11 +110,9 @@ function ConnectionBar({ connection, number, nextH, layout, fill, at }: BarProps
         />
       ))}
       {number === "" ? null : (
-        <svg x={start} y={bottom} overflow="visible" aria-hidden="true">
-          <text x="3" y="13" class="strip-number">
-            {number}
-          </text>
-        </svg>
+        <text x={start} y={bottom + 13} dx="3" class="strip-number">
+          {number}
+        </text>
       )}
     </g>
   );
@@ -133,14 +125,12 @@ function ReadingMark({ x, number, layout, half }: ReadingProps) {
   return (
     <>
       <line x1={x} x2={x} y1={middle + half} y2={layout.barTop + layout.barHeight} class="strip-stem" />
-      <svg x={x} y={middle} overflow="visible" aria-hidden="true">
-        <path d={`M0 ${-half}L${half} 0L0 ${half}L${-half} 0Z`} class="strip-reading" />
-        {number === "" ? null : (
-          <text x="0" y={-half - 4} text-anchor="middle" class="strip-number">
-            {number}
-          </text>
-        )}
-      </svg>
+      <use href={`#${readingId(half < 5 ? "small" : "large")}`} x={x} y={middle} />
+      {number === "" ? null : (
+        <text x={x} y={middle - half - 4} text-anchor="middle" class="strip-number">
+          {number}
+        </text>
+      )}
     </>
   );
 }

@@ -1,9 +1,10 @@
 /** Marks: a shape and a word for each outcome. The shape alone tells them apart without colour; the word tells it without sight. */
 import type { ComponentChildren } from "preact";
 
-type Shape = "tick" | "down" | "up" | "question" | "dashed" | "cross" | "warning" | "dot";
+/** The shapes, drawn once in each page's sprite (sprite.tsx) and used by name. */
+export type Shape = "tick" | "down" | "up" | "question" | "dashed" | "cross" | "warning" | "dot" | "absent";
 
-const shapes: Record<Shape, ComponentChildren> = {
+export const shapes: Readonly<Record<Shape, ComponentChildren>> = {
   tick: (
     <>
       <circle cx="8" cy="8" r="7" class="mark-solid" />
@@ -32,7 +33,11 @@ const shapes: Record<Shape, ComponentChildren> = {
   ),
   dashed: <circle cx="8" cy="8" r="6.8" class="mark-line mark-dashed" />,
   dot: <rect x="5" y="5" width="6" height="6" class="mark-solid" />,
+  absent: <path d="M1.5 6V1.5H6M10 1.5h4.5V6M14.5 10v4.5H10M6 14.5H1.5V10" class="mark-line" />,
 };
+
+/** The id of a shape in the sprite. */
+export const shapeId = (shape: Shape) => `shape-${shape}`;
 
 type Look = { readonly shape: Shape; readonly tone: "good" | "bad" | "open" };
 
@@ -55,8 +60,8 @@ export function Mark({ kind, children }: { kind: string; children: ComponentChil
   const look = looks[kind] ?? { shape: "dot", tone: "open" };
   return (
     <span class={`mark mark-${look.tone}`}>
-      <svg class="mark-shape" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">
-        {shapes[look.shape]}
+      <svg class="mark-shape" width="16" height="16" aria-hidden="true">
+        <use href={`#${shapeId(look.shape)}`} />
       </svg>
       <span>{children}</span>
     </span>
@@ -67,8 +72,8 @@ export function Mark({ kind, children }: { kind: string; children: ComponentChil
 export function Absent({ kind, why }: { kind: string; why?: string | null | undefined }) {
   return (
     <span class="absent">
-      <svg viewBox="0 0 16 16" width="14" height="14" aria-hidden="true">
-        <path d="M1.5 6V1.5H6M10 1.5h4.5V6M14.5 10v4.5H10M6 14.5H1.5V10" class="mark-line" />
+      <svg width="14" height="14" aria-hidden="true">
+        <use href={`#${shapeId("absent")}`} />
       </svg>
       <span>
         {kind}

@@ -2,7 +2,7 @@
 
 import { formatBytes, formatDuration, formatInstant, formatNumber } from "../../units/format.ts";
 import type { Chart } from "../charts/index.ts";
-import { addressPart } from "../links.ts";
+import { addressPart, logSamplesPath } from "../links.ts";
 import type { RecordingResult } from "../results.ts";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Doubts } from "./doubts.tsx";
@@ -10,7 +10,7 @@ import { type FindDownload, ShortHash } from "./evidence-list.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { Mark } from "./mark.tsx";
 import { sentence } from "./sentence.ts";
-import { Link } from "./site-context.tsx";
+import { Link, useSite } from "./site-context.tsx";
 import { StagesTable } from "./stages-table.tsx";
 
 export const recordingAnchor = (id: string) => `recording-${addressPart(id)}`;
@@ -18,9 +18,10 @@ export const recordingAnchor = (id: string) => `recording-${addressPart(id)}`;
 /** How an ending is marked: only the charger's own ending is a finish. */
 const endingMark = { charger: "good", recorder: "caution", person: "note", mains: "note", unknown: "unsure" } as const;
 
-type Props = { readonly recording: RecordingResult; readonly chart: Chart | undefined; readonly find: FindDownload };
+type Props = { readonly test: string; readonly recording: RecordingResult; readonly chart: Chart | undefined; readonly find: FindDownload };
 
-export function RecordingSection({ recording, chart, find }: Props) {
+export function RecordingSection({ test, recording, chart, find }: Props) {
+  const { linkTo } = useSite();
   return (
     <section class="recording">
       <h3 id={recordingAnchor(recording.id)}>{recording.id}</h3>
@@ -42,6 +43,16 @@ export function RecordingSection({ recording, chart, find }: Props) {
           {recording.gaps.length === 0 ? "" : "; dotted boxes are gaps in the log, never bridged"}.{" "}
           {sentence(`Drawn: ${recording.profile.thinned}`)}
         </ChartFigure>
+      )}
+      {chart === undefined ? null : (
+        <div
+          class="explore"
+          hidden
+          data-explore={linkTo(logSamplesPath(test, recording.id)).replace(/index\.html$/, "")}
+          data-script={linkTo("assets/explore.js")}
+          data-name={recording.id}
+          data-pagefind-ignore
+        />
       )}
       <Gaps gaps={recording.gaps} />
       <StagesTable stages={recording.stages} recording={recording.id} />

@@ -2,11 +2,11 @@
 import { findingAnchor } from "../links.ts";
 import type { Timeline } from "../results.ts";
 import { EvidenceStrip } from "./evidence-strip.tsx";
+import { hatchId, readingId } from "./sprite.tsx";
 import { lettered } from "./strip-scale.ts";
 
 /** What the strip's signs mean. Stands once on a page, under the first strip. */
-export function StripKey({ id, numbered = false }: { id: string; numbered?: boolean }) {
-  const hatch = `${id}-key-hatch`;
+export function StripKey({ numbered = false }: { numbered?: boolean }) {
   return (
     <ul class="strip-key">
       <li>
@@ -17,12 +17,7 @@ export function StripKey({ id, numbered = false }: { id: string; numbered?: bool
       </li>
       <li>
         <svg width="26" height="14" aria-hidden="true">
-          <defs>
-            <pattern id={hatch} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-              <line x1="0" y1="0" x2="0" y2="5" class="strip-hatch" />
-            </pattern>
-          </defs>
-          <rect width="26" height="14" fill={`url(#${hatch})`} />
+          <rect width="26" height="14" fill={`url(#${hatchId})`} />
           <path d="M0 .5H26M0 13.5H26M.5 0V14" class="strip-edge" />
         </svg>
         connected, not recorded
@@ -35,7 +30,7 @@ export function StripKey({ id, numbered = false }: { id: string; numbered?: bool
       </li>
       <li>
         <svg width="14" height="14" aria-hidden="true">
-          <path d="M7 1.5 12.5 7 7 12.5 1.5 7Z" class="strip-reading" />
+          <use href={`#${readingId("large")}`} x="7" y="7" />
         </svg>
         {numbered ? "reading, numbered above; connections are numbered below" : "reading"}
       </li>
@@ -60,14 +55,14 @@ function FindingKey({ findings }: { findings: Timeline["findings"] }) {
 }
 
 /** The strip as a figure of its own: drawing, key and the same told in words. */
-export function EvidenceStripFigure({ timeline, id, size = "page" }: { timeline: Timeline; id: string; size?: "card" | "page" }) {
+export function EvidenceStripFigure({ timeline, size = "page" }: { timeline: Timeline; size?: "card" | "page" }) {
   return (
     <figure class="strip-figure">
       <div class="strip-frame">
-        <EvidenceStrip timeline={timeline} size={size} id={id} />
+        <EvidenceStrip timeline={timeline} size={size} />
       </div>
       <figcaption>
-        {size === "page" ? <StripKey id={id} numbered /> : null}
+        {size === "page" ? <StripKey numbered /> : null}
         {size === "page" ? <FindingKey findings={timeline.findings} /> : null}
         <p>{timeline.words}</p>
       </figcaption>

@@ -4,6 +4,7 @@ import { formatBytes, formatInstant } from "../../units/format.ts";
 import type { TestCharts } from "../charts/index.ts";
 import { figureFinder } from "../figure-finder.ts";
 import { chargerPath, testPath } from "../links.ts";
+import { packagePath } from "../outward/addresses.ts";
 import type { TestResult } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { CautionBox } from "./caution-box.tsx";
@@ -13,6 +14,7 @@ import { Contents } from "./contents.tsx";
 import { renderPage } from "./document.tsx";
 import { Doubts } from "./doubts.tsx";
 import { downloadsOf, type FindDownload } from "./evidence-list.tsx";
+import { ExaminationSection } from "./examination-section.tsx";
 import { Facts } from "./facts.tsx";
 import { FiguresTable, GroupedFiguresTable } from "./figures-table.tsx";
 import { Findings } from "./findings.tsx";
@@ -27,12 +29,14 @@ import { Columns, Table } from "./table.tsx";
 const statusWords = {
   reached: { mark: "good", words: "The target density was reached" },
   "not reached": { mark: "unsure", words: "The target density has not been reached" },
+  "not known": { mark: "unsure", words: "Whether the target density was reached is not known" },
   abandoned: { mark: "bad", words: "The test was given up before the target" },
   "no target": { mark: "note", words: "No target density was set" },
 } as const;
 
 const sections = [
   { id: "findings", name: "Findings" },
+  { id: "witnesses", name: "Cross-examination" },
   { id: "figures", name: "Figures" },
   { id: "density", name: "Acid density" },
   { id: "connections", name: "Connections" },
@@ -64,11 +68,13 @@ export function renderTestPage(results: ResultsFolder, test: TestResult, charts:
             {test.target === null ? "" : `: ${test.target.densityAt25C} kg/l at 25 °C`}
           </Mark>
         </p>
-        {test.target?.stopRule ? <p class="quiet">Counted as reached by: {test.target.stopRule}</p> : null}
+        <StopRule target={test.target} />
         <Contents sections={sections} />
-        <EvidenceStripFigure timeline={test.timeline} id="strip" />
+        <EvidenceStripFigure timeline={test.timeline} />
         <h2 id="findings">Findings</h2>
         <Findings findings={test.findings} find={find} linkTo={context.linkTo} />
+        <h2 id="witnesses">Do the witnesses agree?</h2>
+        <ExaminationSection examination={test.examination} chart={charts.witnesses} />
         <h2 id="figures">Figures of the whole test</h2>
         <FiguresTable caption="Each with its interval, method and evidence" figures={test.figures} find={findFile} />
         <h2 id="density">Acid density</h2>
@@ -79,8 +85,15 @@ export function renderTestPage(results: ResultsFolder, test: TestResult, charts:
         <h2 id="recordings">Recordings</h2>
         {test.recordings.length === 0 ? <p>Nothing was recorded; only readings were taken.</p> : null}
         {test.recordings.map((recording) => (
-          <RecordingSection key={recording.id} recording={recording} chart={charts.profiles.get(recording.id)} find={findFile} />
+          <RecordingSection
+            key={recording.id}
+            test={test.id}
+            recording={recording}
+            chart={charts.profiles.get(recording.id)}
+            find={findFile}
+          />
         ))}
+        <script defer src={context.linkTo("assets/explore-button.js")} />
         <h2 id="readings">Readings</h2>
         <ReadingsTable readings={test.readings} find={findFile} />
         <h2 id="claims">Claims</h2>
@@ -94,6 +107,18 @@ export function renderTestPage(results: ResultsFolder, test: TestResult, charts:
       </>
     ),
   });
+}
+
+/** What counts as reached, in the reviewer's words and in numbers. */
+function StopRule({ target }: { target: TestResult["target"] }) {
+  if (target === null || (target.stopRule === null && target.stop === null)) return null;
+  const { stop } = target;
+  return (
+    <p class="quiet">
+      Counted as reached by: {target.stopRule ?? "the rule in numbers"}
+      {stop === null ? "" : ` (${stop.equalReadings} readings equal within ${stop.withinKgPerL} kg/l, ${stop.apartMin} min apart)`}
+    </p>
+  );
 }
 
 function Density({ test, charts }: { test: TestResult; charts: TestCharts }) {
@@ -194,6 +219,10 @@ function Downloads({ test }: { test: TestResult }) {
   return (
     <>
       <ul>
+        <li>
+          <Link to={packagePath(test.id)}>Everything of this test in one file, zip</Link>: results, records and raw files, with which every
+          figure can be rebuilt.
+        </li>
         <li>
           <Link to={`data/tests/${test.id}.json`}>All results of this test, JSON</Link>
         </li>

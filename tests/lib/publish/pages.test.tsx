@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { figureFinder } from "../../../lib/publish/figure-finder.ts";
-import { figureColumns, renderComparisonPage } from "../../../lib/publish/pages/comparison-page.tsx";
+import { figureColumns } from "../../../lib/publish/pages/comparison/groups.ts";
+import { renderComparisonPage } from "../../../lib/publish/pages/comparison-page.tsx";
 import { renderCorrectionsPage } from "../../../lib/publish/pages/corrections-page.tsx";
 import { renderNotFoundPage } from "../../../lib/publish/pages/not-found-page.tsx";
 import { renderProsePage } from "../../../lib/publish/pages/prose-page.tsx";
@@ -19,7 +20,7 @@ const folder = (index: SiteIndex = fixture.index): ResultsFolder => ({
   charger: (id) => found(fixture.chargers.find((charger) => charger.id === id)),
 });
 const honest: SiteIndex = { ...fixture.index, site: { ...fixture.index.site, invented: false, sells: false } };
-const noCharts = { density: undefined, profiles: new Map() };
+const noCharts = { density: undefined, witnesses: undefined, profiles: new Map() };
 
 describe("banners and marks", () => {
   it("say on the page, in the title and at each table that data are invented", () => {

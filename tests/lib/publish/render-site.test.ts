@@ -117,7 +117,7 @@ describe("rendering a site", () => {
         tests: [],
         chargers: [],
       });
-      expect(await renderSite(siteDir)).toEqual({ pages: 6 });
+      expect(await renderSite(siteDir)).toEqual({ pages: 10 });
       expect(readFileSync(join(siteDir, "index.html"), "utf8")).toContain("No test has been published yet.");
     },
     patienceMs,

@@ -4,13 +4,16 @@ import { assembleTest } from "../../../../lib/publish/assemble/test.ts";
 import { chargerResult } from "../../../../lib/publish/results.ts";
 import { absorption, type BenchOptions, bulk, contextOf, logOf, recordingOf, sha256 } from "../../measure/bench.ts";
 
+/** Forecasts take seconds and have tests of their own. */
+const forecaster = () => ({ reference: null, readyBy: [], season: [] });
+
 function assembled(...options: readonly BenchOptions[]) {
   const tests = options.map((one, i) => {
     const context = { ...contextOf(one), id: `test-${i + 1}` };
     return { context, result: assembleTest(context, [], []) };
   });
   const charger = tests[0]?.context.charger ?? contextOf().charger;
-  return assembleCharger({ id: "bench", charger, evidence: { file: "data/chargers/bench.yaml", sha256 }, tests, prose: null });
+  return assembleCharger({ id: "bench", charger, evidence: { file: "data/chargers/bench.yaml", sha256 }, tests, prose: null, forecaster });
 }
 
 const claims = { currentA: { value: 5, words: "5 A", from: "label" } };

@@ -1,0 +1,154 @@
+/**
+ * Narrows the comparison, chooses its columns and its order, and chargers to lay side by side, and keeps all of that in the address.
+ * Without it the whole table stands.
+ */
+
+const form = document.querySelector<HTMLFormElement>("form[data-facets]");
+const table = document.querySelector<HTMLTableElement>("table.comparison");
+
+/** As lib/publish/side-by-side/compared.ts has them; this script is published as it stands, without modules. */
+const fewestSideBySide = 2;
+const mostSideBySide = 4;
+
+if (form !== null && table !== null) setUp(form, table);
+
+function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
+  const rows = [...table.querySelectorAll<HTMLTableRowElement>("tbody tr")];
+  const words = new Map(rows.map((row) => [row, new Set((row.dataset.facets ?? "").split(" "))]));
+  const boxes = [...form.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
+  const facetBoxes = boxes.filter((box) => box.name !== "column");
+  const columnBoxes = boxes.filter((box) => box.name === "column");
+  const shown = form.querySelector<HTMLElement>("[data-shown]");
+  const facets = [...new Set(facetBoxes.map((box) => box.name))];
+  const choosing = offerChoosing(form, table, () => history.replaceState(null, "", address()));
+
+  const chosen = (facet: string): string[] =>
+    facetBoxes.filter((box) => box.name === facet && box.checked).map((box) => `${facet}:${box.value}`);
+  /** Within a facet any choice will do; between facets all must fit. `except` leaves one facet out, for its own counts. */
+  const fits = (row: HTMLTableRowElement, except?: string): boolean =>
+    facets.every((facet) => {
+      const wanted = chosen(facet);
+      return facet === except || wanted.length === 0 || wanted.some((word) => words.get(row)?.has(word) === true);
+    });
+
+  function apply(): void {
+    const visible = rows.filter((row) => {
+      const isIn = fits(row);
+      row.hidden = !isIn;
+      return isIn;
+    });
+    for (const box of facetBoxes) {
+      const count = rows.filter((row) => fits(row, box.name) && words.get(row)?.has(`${box.name}:${box.value}`) === true).length;
+      const told = box.parentElement?.querySelector(".count");
+      if (told) told.textContent = String(count);
+      // A choice that would leave nothing is not offered, unless it is what the reader has chosen.
+      box.disabled = count === 0 && !box.checked;
+    }
+    for (const box of columnBoxes)
+      for (const cell of table.querySelectorAll<HTMLElement>(`[data-column="${CSS.escape(box.value)}"]`)) cell.hidden = !box.checked;
+    if (shown) shown.textContent = `${visible.length} of ${rows.length} chargers`;
+  }
+
+  /** The address holds what differs from the default: facets by name, hidden columns, chosen chargers, the order. */
+  function address(): URL {
+    const url = new URL(location.href);
+    const query = new URLSearchParams();
+    for (const facet of facets) for (const word of chosen(facet)) query.append(facet, word.slice(facet.length + 1));
+    for (const box of columnBoxes) if (!box.checked) query.append("without", box.value);
+    const sorted = table.querySelector<HTMLElement>("th[aria-sort]");
+    const column = sorted?.dataset.column ?? (sorted === null ? undefined : "charger");
+    for (const id of choosing.chosen()) query.append("charger", id);
+    if (column !== undefined) query.append("sort", `${column}-${sorted?.getAttribute("aria-sort") === "descending" ? "down" : "up"}`);
+    url.search = query.toString();
+    url.hash = "";
+    return url;
+  }
+
+  function restore(): void {
+    const query = new URLSearchParams(location.search);
+    for (const box of facetBoxes) box.checked = query.getAll(box.name).includes(box.value);
+    for (const box of columnBoxes) box.checked = !query.getAll("without").includes(box.value);
+    choosing.restore(query.getAll("charger"));
+    apply();
+    const [, column, way] = /^(.+)-(up|down)$/.exec(query.get("sort") ?? "") ?? [];
+    if (column === undefined) return;
+    const selector = column === "charger" ? "th[data-sort]" : `th[data-column="${CSS.escape(column)}"][data-sort]`;
+    const button = table.querySelector<HTMLButtonElement>(`${selector} button`);
+    const heading = button?.closest("th");
+    const wanted = way === "down" ? "descending" : "ascending";
+    for (let tries = 0; tries < 2 && heading?.getAttribute("aria-sort") !== wanted; tries++) button?.click();
+  }
+
+  form.addEventListener("change", () => {
+    apply();
+    history.pushState(null, "", address());
+  });
+  form.addEventListener("reset", () => {
+    // The boxes change after the event.
+    setTimeout(() => {
+      for (const box of facetBoxes) box.checked = false;
+      for (const box of columnBoxes) box.checked = true;
+      choosing.restore([]);
+      apply();
+      history.pushState(null, "", address());
+    });
+  });
+  table.addEventListener("sorted", () => history.replaceState(null, "", address()));
+  form.querySelector("[data-copy]")?.addEventListener("click", (event) => {
+    const button = event.currentTarget as HTMLButtonElement;
+    navigator.clipboard.writeText(address().href).then(
+      () => {
+        button.textContent = "Copied";
+      },
+      () => {
+        button.textContent = address().href;
+      },
+    );
+  });
+  addEventListener("popstate", restore);
+  form.hidden = false;
+  restore();
+}
+
+/**
+ * Offers a box in each row, and a link to the chosen chargers side by side: two to four of them, whether or not their rows are shown.
+ * @param changed called after a reader has changed the choice
+ */
+function offerChoosing(form: HTMLFormElement, table: HTMLTableElement, changed: () => void) {
+  const labels = [...table.querySelectorAll<HTMLLabelElement>("[data-choose]")];
+  const boxes = labels.flatMap((label) => [...label.querySelectorAll("input")]);
+  const told = document.createElement("p");
+  told.className = "chosen";
+  told.setAttribute("role", "status");
+  form.after(told);
+  const chosen = (): string[] => boxes.filter((box) => box.checked).map((box) => box.value);
+
+  function show(): void {
+    const ids = chosen();
+    for (const box of boxes) box.disabled = ids.length >= mostSideBySide && !box.checked;
+    if (ids.length < fewestSideBySide) {
+      told.textContent = ids.length === 0 ? "" : "1 charger chosen: choose another to lay them side by side.";
+      return;
+    }
+    const link = document.createElement("a");
+    link.href = `compare/index.html?${new URLSearchParams(ids.map((id) => ["charger", id]))}`;
+    link.textContent = `Compare the chosen ${ids.length} side by side`;
+    told.replaceChildren(link, ids.length === mostSideBySide ? " (no more than four)" : "");
+  }
+
+  for (const label of labels) label.hidden = false;
+  for (const box of boxes)
+    box.addEventListener("change", () => {
+      show();
+      changed();
+    });
+  return {
+    chosen,
+    restore(ids: readonly string[]): void {
+      for (const box of boxes) box.checked = ids.includes(box.value);
+      show();
+    },
+  };
+}
+
+export {};

@@ -1,0 +1,159 @@
+/** The page: what was chosen stands in the address, and everything shown follows from it. */
+import { render } from "preact";
+import { type Choices, readChoices, writeChoices } from "../../../lib/publish/side-by-side/choice.ts";
+import { type ComparedCharger, type ComparedIndex, fewestChargers } from "../../../lib/publish/side-by-side/compared.ts";
+import { listed } from "../../../lib/publish/side-by-side/differences.ts";
+import { type Entrant, lineUp } from "../../../lib/publish/side-by-side/line-up.ts";
+import { Chooser } from "./chooser.tsx";
+import { ClaimsTable, SeasonTable, TestedTable, Unseen } from "./facts.tsx";
+import { FiguresTable, FinishingOrder } from "./figures.tsx";
+import { type Loader, loaderFrom } from "./load.ts";
+import { To } from "./parts.tsx";
+import { Profiles } from "./profiles.tsx";
+
+/** What the choices need, as far as it could be fetched; problems are in words. */
+type Loaded = {
+  readonly index: ComparedIndex;
+  readonly chargers: ReadonlyMap<string, ComparedCharger>;
+  readonly problems: readonly string[];
+};
+
+/** The narrowest drawing that still shows anything, px; a narrower place scrolls. */
+const leastWidth = 240;
+
+/** Takes over the place that the page keeps for it. */
+export function start(place: HTMLElement): void {
+  place.hidden = false;
+  if (location.protocol === "file:") {
+    place.textContent =
+      "This page was opened straight from a folder. Browsers do not let such a page fetch figures, so nothing can be laid side by side here: " +
+      "open the site from a web server, or compare in the ways named below.";
+    return;
+  }
+  const loader = loaderFrom(place.dataset.root ?? "");
+  let choices = readChoices(location.search);
+  let loaded: Loaded | undefined;
+
+  const show = (): void => {
+    if (loaded === undefined) return;
+    const width = Math.max(leastWidth, place.clientWidth);
+    render(<SideBySide {...{ loaded, choices, choose, width }} invented={place.dataset.invented !== undefined} />, place);
+  };
+  /** What was shown stays until all of the next is there; an answer that another choice has overtaken is dropped. */
+  async function follow(next: Choices): Promise<void> {
+    choices = next;
+    const answer = await load(loader, next.chosen);
+    if (choices !== next) return;
+    loaded = answer;
+    show();
+  }
+  /** Choosing writes the address, so that Back undoes it. */
+  async function choose(next: Choices): Promise<void> {
+    history.pushState(null, "", location.pathname + writeChoices(next));
+    await follow(next);
+    // A button that went away with its charger would leave the keyboard at the top of the page.
+    if (document.activeElement === document.body) place.querySelector<HTMLElement>("[role=status]")?.focus();
+  }
+
+  addEventListener("popstate", () => follow(readChoices(location.search)));
+  new ResizeObserver(show).observe(place);
+  follow(choices);
+}
+
+type Props = {
+  readonly loaded: Loaded;
+  readonly choices: Choices;
+  readonly choose: (choices: Choices) => void;
+  readonly invented: boolean;
+  readonly width: number;
+};
+
+function SideBySide({ loaded, choices, choose, invented, width }: Props) {
+  const known = choices.chosen.flatMap((choice) => {
+    const charger = loaded.chargers.get(choice.charger);
+    return charger === undefined ? [] : [{ choice, charger }];
+  });
+  const entrants = lineUp(known);
+  return (
+    <>
+      {loaded.problems.map((problem) => (
+        <p key={problem} role="alert">
+          {problem}
+        </p>
+      ))}
+      <Chooser index={loaded.index} entrants={entrants} choices={choices} choose={choose} />
+      <p role="status" tabIndex={-1}>
+        {statusOf(entrants)}
+      </p>
+      {entrants.length < fewestChargers ? null : (
+        <Comparison
+          entrants={entrants}
+          over={choices.over}
+          setOver={(over) => choose({ ...choices, over })}
+          invented={invented || entrants.some(({ charger }) => charger.invented)}
+          width={width}
+        />
+      )}
+    </>
+  );
+}
+
+type ComparisonProps = {
+  readonly entrants: readonly Entrant[];
+  readonly over: Choices["over"];
+  readonly setOver: (over: Choices["over"]) => void;
+  readonly invented: boolean;
+  readonly width: number;
+};
+
+function Comparison({ entrants, over, setOver, invented, width }: ComparisonProps) {
+  const shown = { entrants, invented };
+  return (
+    <>
+      <h2>What each was tested on</h2>
+      <TestedTable {...shown} />
+      <h2>How they charge</h2>
+      <Profiles {...shown} over={over} setOver={setOver} width={width} />
+      <h2>Who is done first</h2>
+      <FinishingOrder entrants={entrants} />
+      <h2>Figures</h2>
+      <FiguresTable {...shown} />
+      <h2>Claims</h2>
+      <ClaimsTable {...shown} />
+      <h2>Left connected for a season</h2>
+      <SeasonTable {...shown} />
+      <p>
+        A battery on charge gives off gas that can explode. Before one stays connected, read the <To path="cautions/">cautions</To>; the
+        makers of battery and charger and the rules where you are come first.
+      </p>
+      <h2>What was not seen</h2>
+      <Unseen entrants={entrants} />
+    </>
+  );
+}
+
+function statusOf(entrants: readonly Entrant[]): string {
+  if (entrants.length === 0) return "Choose two to four chargers.";
+  if (entrants.length < fewestChargers) return "Choose one more charger at least.";
+  return `${listed(entrants.map(({ letter, charger }) => `${letter} ${charger.name}`))}, side by side.`;
+}
+
+/** Never rejects: what cannot be fetched becomes a problem in words. */
+async function load(loader: Loader, chosen: Choices["chosen"]): Promise<Loaded> {
+  const index = await loader.index().catch(() => undefined);
+  if (index === undefined) {
+    const problem = "The list of chargers could not be fetched. Try again later, or compare in the ways named below.";
+    return { index: [], chargers: new Map(), problems: [problem] };
+  }
+  const names = new Map(index.map(({ id, name }) => [id, name]));
+  const problems: string[] = [];
+  const chargers = new Map<string, ComparedCharger>();
+  for (const id of new Set(chosen.map(({ charger }) => charger))) {
+    // Only an address that the list names is fetched.
+    const charger = names.has(id) ? await loader.charger(id).catch(() => undefined) : undefined;
+    if (charger !== undefined) chargers.set(id, charger);
+    else
+      problems.push(names.has(id) ? `The figures of ${names.get(id)} could not be fetched.` : `No charger is published here as “${id}”.`);
+  }
+  return { index, chargers, problems };
+}

@@ -1,0 +1,156 @@
+/** The published form of a mode's forecast: distributions as figures, each with its method and the recordings it rests on. */
+
+import { behaviourOfMode } from "../../judge/forecast/behaviour.ts";
+import { forecastMode, type ModeForecast, type ModeQuestion, type PublishedSpread } from "../../judge/forecast/forecast-mode.ts";
+import { tellBehaviour } from "../../judge/forecast/tell-behaviour.ts";
+import { evidenceOf } from "../../measure/recording.ts";
+import type { TestContext } from "../../measure/test-context.ts";
+import type { Figure } from "../../nouns/figure.ts";
+import { batteryClasses, type Construction, flatnesses, referenceCase } from "../../project/index.ts";
+import type { ModeForecastResult } from "../results.ts";
+
+/** Makes a forecast, or recalls one that was made of the very same question. */
+export type Forecaster = (question: ModeQuestion) => ModeForecast;
+
+const referenceWords = `a used flooded 12 V battery of ${referenceCase.ratedAh} Ah, found at ${referenceCase.startDensityAt25C.toFixed(2)} kg/l (full: ${referenceCase.density.full} kg/l), in a room of ${referenceCase.airC} °C`;
+
+/** How the reference figures are explained, for their method pages. */
+export const referenceMethods = [
+  {
+    id: "reference-hours",
+    label: "Hours to a share of full, reference battery",
+    unit: "h",
+    explain: `Hours on charge until ${referenceWords} holds 80 %, 95 % or 99 % of what it can. Every charger is forecast on this one battery, whatever it was tested on, by a simulator fitted to how the charger behaved in its recordings. What is not known of the charger, and what no label says of a battery, is drawn 64 times; the interval holds the middle 95 % of the draws.`,
+    formula: "median and middle 95 % of 64 fixed draws",
+    source: "docs/projection.md: charge resistance after Copetti, Lorenzo and Chenlo 1993 (from memory), gassing after Schiffer 2007.",
+    checkedBy: ["Generated campaigns with one test left out", "Closed forms: constant current, exponential taper"],
+  },
+  {
+    id: "reference-energy",
+    label: "Mains energy of the reference charge",
+    unit: "kWh",
+    explain: `Energy from the mains until the charger leaves off, or for ${referenceCase.horizonH} h, on the reference battery.`,
+    formula: "DC energy over the efficiency, with standby where it is stated",
+    source: "docs/projection.md.",
+    checkedBy: ["Energy balance of the simulator"],
+  },
+] as const;
+
+/**
+ * Forecasts a mode from its tests.
+ *
+ * @param tests  tests of one mode
+ * @returns null where no recording shows what it does
+ */
+export function assembleForecast(
+  modeId: string,
+  tests: readonly TestContext[],
+  forecaster: Forecaster = forecastMode,
+): ModeForecastResult | null {
+  const first = tests[0];
+  const behaviour = behaviourOfMode(tests);
+  if (first === undefined || behaviour === undefined) return null;
+  const { capacityAh, compensation } = first.mode.claims;
+  const claimedAh = capacityAh === undefined ? null : { low: capacityAh.from, high: capacityAh.to };
+  const { nominalVoltageV } = first.battery;
+  const forecast = forecaster({
+    behaviour,
+    nominalVoltageV,
+    claimedAh,
+    kinds: kindsOf(tests),
+    compensation: first.rules.compensation,
+    statedCompensationMVPerK: compensation?.mVPerKPerCell ?? null,
+  });
+  const evidence = tests.flatMap((test) =>
+    test.connections.flatMap((connection) => connection.recordings.map((recording) => evidenceOf(recording))),
+  );
+  return {
+    behaviour: { ...behaviour },
+    told: tellBehaviour(behaviour),
+    unknowns: [...behaviour.unknowns],
+    nominalVoltageV,
+    claimedAh,
+    reference:
+      forecast.reference === null
+        ? null
+        : {
+            words: referenceWords,
+            figures: [
+              ...forecast.reference.hours.map(({ mark, hours, reaches }) =>
+                figureOf(
+                  `reference-hours-${mark.replace(/\s?%/, "")}`,
+                  "reference-hours",
+                  `Hours to ${mark === "full" ? "full (99 %)" : mark}, reference battery`,
+                  "h",
+                  modeId,
+                  hours,
+                  reaches < 1 ? [`in ${(100 * (1 - reaches)).toFixed(0)} % of the draws not within ${referenceCase.horizonH} h`] : [],
+                  evidence,
+                ),
+              ),
+              figureOf(
+                "reference-energy",
+                "reference-energy",
+                "Mains energy of the reference charge",
+                "kWh",
+                modeId,
+                forecast.reference.mainsKWh,
+                [],
+                evidence,
+              ),
+            ],
+            drawsH: [...forecast.reference.drawsH],
+          },
+    readyBy: forecast.readyBy.map(({ construction, airC, cells }) => ({
+      construction,
+      airC,
+      cells: cells.map((cell) => ({
+        ...cell,
+        battery: classLabel(cell.battery),
+        flatness: flatnesses.find(({ id }) => id === cell.flatness)?.label ?? cell.flatness,
+        deadlines: cell.deadlines.map((deadline) => ({ ...deadline })),
+        because: [...cell.because],
+      })),
+    })),
+    season: forecast.season.map((row) => ({ ...row })),
+  };
+}
+
+function classLabel(id: string): string {
+  const found = batteryClasses.find((candidate) => candidate.id === id);
+  return found === undefined ? id : `${found.label}, ${found.capacityAh.low} to ${found.capacityAh.high} Ah`;
+}
+
+/** A vented and a sealed kind at most: finer kinds differ by less than one battery from the next. */
+function kindsOf(tests: readonly TestContext[]): Construction[] {
+  const named = tests.flatMap(({ battery, mode }) => [battery.construction, ...(mode.claims.batteryKinds?.value ?? [])]);
+  const isSealedKind = (kind: Construction): boolean => kind === "AGM" || kind === "gel";
+  return [
+    ...(named.some((kind) => !isSealedKind(kind)) ? ["flooded" as const] : []),
+    ...(named.some(isSealedKind) ? ["AGM" as const] : []),
+  ];
+}
+
+function figureOf(
+  id: string,
+  method: string,
+  label: string,
+  unit: string,
+  modeId: string,
+  { value, low, high }: PublishedSpread,
+  doubts: string[],
+  evidence: Figure["evidence"],
+): Figure {
+  const common = { id, of: `mode/${modeId}`, label, unit, basis: "projected" as const, method: `${method}/1`, evidence: [...evidence] };
+  if (value === null)
+    return {
+      ...common,
+      value: null,
+      low,
+      high: null,
+      absent: { kind: "not reached", why: `not within ${referenceCase.horizonH} h in half of the draws or more` },
+      doubts: ["projected, not seen", ...doubts],
+    };
+  // An interval with an end at "never" has no upper end that could be printed; the doubt says how often.
+  return { ...common, value, low: high === null ? null : low, high, absent: null, doubts: ["projected, not seen", ...doubts] };
+}

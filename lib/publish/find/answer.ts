@@ -1,0 +1,108 @@
+/** The answer of one mode to a question: the build's own forecast, run in the page. */
+import { batteryClasses, beliefsOf, densitiesByKind, flatnesses, forecastCharge, reasonsAgainst } from "../../project/index.ts";
+import { bulkCurrentOf, deadlinesH, type ReadyVerdict, readyMark, verdictOf } from "../../project/ready-by.ts";
+import { spreadOf } from "../../project/spread.ts";
+import type { AskedMode } from "./asked-and-apart.ts";
+import type { Question } from "./question.ts";
+import { cellsOf, type StartOfCharge } from "./start-of-charge.ts";
+
+/** Draws of an answer; and those of a cell of the matrix on a charger's page, which are fewer (lib/judge/forecast/forecast-mode.ts). */
+const usualDraws = 64;
+const cellDraws = 32;
+
+/** The battery and the time asked for, as the forecast takes them. */
+export type Task = { readonly question: Question; readonly start: StartOfCharge; readonly hoursLeft: number };
+
+/** A middle and the ends of the middle 95 % of the draws; Infinity is "not within the hours looked at". */
+export type Middle = { readonly value: number; readonly low: number; readonly high: number };
+
+export type Answer = {
+  readonly probability: number;
+  readonly verdict: ReadyVerdict;
+  /** Why it is not advised; empty where nothing speaks against it. */
+  readonly because: readonly string[];
+  /** Whether draw k is ready in time; draw k met the same battery with every charger. */
+  readonly inTime: readonly boolean[];
+  readonly hoursToReady: Middle;
+  /** From the mains until the battery is full, the charger is off for good, or the hours looked at are over, kWh. */
+  readonly mainsKWh: Middle;
+  /** How many hours were looked at. */
+  readonly horizonH: number;
+};
+
+/**
+ * Whether a question is one of the cells of the matrix on every charger's page: then it is answered with that matrix' draws, so that the
+ * same question has the same digits on both pages.
+ */
+export function isCellOfMatrix({ ratedAh, kind, condition, flat, airC, by }: Question): boolean {
+  return (
+    batteryClasses.some(({ typicalAh }) => typicalAh === ratedAh) &&
+    flatnesses.some(({ id }) => id === flat) &&
+    (kind === "flooded" || kind === "AGM") &&
+    condition === "used" &&
+    airC === 20 &&
+    deadlinesH.some((hours) => `${hours}h` === by)
+  );
+}
+
+/** How many draws a question is answered with. */
+export const drawsFor = (question: Question): number => (isCellOfMatrix(question) ? cellDraws : usualDraws);
+
+/**
+ * Forecasts one mode.
+ * @returns the share of draws in which the battery is at 95 % of what it holds by the deadline, and what it takes. Deterministic. It looks at
+ *   least as far as the matrix does, so that the hours are told of a charger that comes too late.
+ */
+export function answerOf({ question, start, hoursLeft }: Task, { behaviour }: AskedMode): Answer {
+  const { kind, condition, ratedAh, airC, voltageV } = question;
+  const horizonH = Math.max(hoursLeft, ...deadlinesH);
+  const { draws } = forecastCharge(
+    { beliefs: beliefsOf(kind, condition) },
+    behaviour,
+    {
+      ratedAh,
+      cells: cellsOf(voltageV),
+      density: densitiesByKind[kind],
+      startShare: start.share,
+      startShareUncertainty: start.standardUncertainty,
+      airC,
+      horizonH,
+    },
+    { stopWhenSettled: true, count: drawsFor(question) },
+  );
+  const hours = draws.map(({ hoursTo }) => hoursTo[readyMark]);
+  const inTime = hours.map((hoursToReady) => hoursToReady <= hoursLeft);
+  const probability = inTime.filter(Boolean).length / draws.length;
+  const because = reasonsAgainst(kind, ratedAh, start.share, start.densityAt25C, bulkCurrentOf(behaviour), airC);
+  return {
+    probability,
+    verdict: because.length > 0 ? "not advised" : verdictOf(probability),
+    because,
+    inTime,
+    hoursToReady: middleOf(hours),
+    mainsKWh: middleOf(draws.map(({ whole }) => whole.mainsWh / 1000)),
+    horizonH,
+  };
+}
+
+function middleOf(values: readonly number[]): Middle {
+  const { median, middle95 } = spreadOf(values);
+  return { value: median, ...middle95 };
+}
+
+/**
+ * Orders modes by how promising they are, before anything is forecast: the charge that is missing against what the charger can give in the
+ * time; those whose current is too high for the battery last. Only the order of work hangs on it, no result.
+ */
+export function mostPromisingFirst({ question, start, hoursLeft }: Task, modes: readonly AskedMode[]): AskedMode[] {
+  const missingAh = (1 - start.share) * question.ratedAh;
+  const rank = ({ behaviour }: AskedMode): number => {
+    const bulkA = bulkCurrentOf(behaviour);
+    const isAdvised = reasonsAgainst(question.kind, question.ratedAh, start.share, start.densityAt25C, bulkA, question.airC).length === 0;
+    return (isAdvised ? 0 : 1e9) + missingAh / Math.max(1e-6, bulkA.high * hoursLeft);
+  };
+  return modes
+    .map((mode) => ({ mode, rank: rank(mode) }))
+    .sort((a, b) => a.rank - b.rank)
+    .map(({ mode }) => mode);
+}

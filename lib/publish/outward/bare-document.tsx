@@ -1,0 +1,54 @@
+/** The frame of pages that leave the site: a card to be printed, and the embed in other people's pages. No header, no script. */
+import type { ComponentChildren } from "preact";
+import { renderToString } from "preact-render-to-string";
+import { type SiteContext, SiteProvider, useSite } from "../pages/site-context.tsx";
+import { Sprite } from "../pages/sprite.tsx";
+import { wholeAddress } from "./addresses.ts";
+
+/** What such a page may load: its stylesheet and its icon. There is nothing on it that could run. */
+export const barePolicy = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+
+export type BarePage = {
+  readonly title: string;
+  readonly description: string;
+  readonly kind: "card" | "embed";
+  /** The page that search engines should show instead, from the site's root. */
+  readonly insteadShow: string;
+  readonly children: ComponentChildren;
+};
+
+/** Renders the page to HTML. The same context and content give the same bytes. */
+export function renderBarePage(context: SiteContext, page: BarePage): string {
+  const html = renderToString(
+    <SiteProvider value={context}>
+      <BareDocument {...page} />
+    </SiteProvider>,
+  );
+  return `<!doctype html>\n${html}\n`;
+}
+
+function BareDocument({ title, description, kind, insteadShow, children }: BarePage) {
+  const { index, invented, linkTo } = useSite();
+  const { site } = index;
+  return (
+    <html lang={site.language}>
+      <head>
+        <meta charset="utf-8" />
+        <meta http-equiv="Content-Security-Policy" content={barePolicy} />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta name="referrer" content="no-referrer" />
+        <meta name="color-scheme" content="light dark" />
+        <meta name="description" content={description} />
+        <meta name="robots" content="noindex" />
+        <title>{invented ? `${title} (invented data)` : title}</title>
+        {site.baseUrl === null ? null : <link rel="canonical" href={wholeAddress(site.baseUrl, insteadShow)} />}
+        <link rel="icon" href={linkTo("assets/icon.svg")} type="image/svg+xml" />
+        <link rel="stylesheet" href={linkTo("assets/card.css")} />
+      </head>
+      <body class={kind}>
+        <Sprite />
+        {children}
+      </body>
+    </html>
+  );
+}

@@ -1,0 +1,64 @@
+/** The six figures as a card and an embed show them: value, claim, outcome in shape and words, condition, and absence as absence. */
+import type { ComponentChildren } from "preact";
+import { Absent, Mark } from "../pages/mark.tsx";
+import { sentence } from "../pages/sentence.ts";
+import type { Headline, Headlines } from "./headlines.ts";
+
+/** Both groups. Conditions and reasons that several figures share are told once. */
+export function HeadlineGroups({ headlines }: { headlines: Headlines }) {
+  const { promises, promisesCondition, way, wayCondition, wayOthers } = headlines;
+  const reasons = [...new Set(way.flatMap(({ absent }) => (absent === null ? [] : [absent.why])))];
+  return (
+    <>
+      <h2>What the label promises</h2>
+      <Small words={promisesCondition} />
+      <dl class="headlines">
+        {promises.map((headline) => (
+          <Row key={headline.id} headline={headline}>
+            <Small words={headline.absent?.why ?? null} />
+            {promisesCondition === null && headline.outcome !== null ? <Small words={headline.condition} /> : null}
+            <Small words={headline.others} />
+          </Row>
+        ))}
+      </dl>
+      <h2>The way to full density</h2>
+      <Small words={wayCondition} />
+      <dl class="headlines">
+        {way.map((headline) => (
+          <Row key={headline.id} headline={headline} />
+        ))}
+      </dl>
+      {reasons.map((why) => (
+        <Small key={why} words={why} />
+      ))}
+      <Small words={wayOthers} />
+    </>
+  );
+}
+
+type RowProps = { readonly headline: Headline; readonly children?: ComponentChildren };
+
+function Row({ headline: { label, claimed, text, absent, outcome }, children }: RowProps) {
+  const saidByOutcome = outcome !== null && outcome.words === absent?.kind;
+  return (
+    <div>
+      <dt>
+        {label}
+        {outcome === null ? null : (
+          <span class="outcome">
+            <Mark kind={outcome.kind}>{outcome.words}</Mark>
+          </span>
+        )}
+      </dt>
+      <dd>
+        {text === null ? saidByOutcome ? null : <Absent kind={absent?.kind ?? "not stated"} /> : <strong class="value">{text}</strong>}
+        {claimed === null ? null : <span class="claimed"> claimed {claimed}</span>}
+        {children}
+      </dd>
+    </div>
+  );
+}
+
+function Small({ words }: { words: string | null }) {
+  return words === null ? null : <span class="small">{sentence(words)}</span>;
+}

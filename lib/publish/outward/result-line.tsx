@@ -1,0 +1,13 @@
+/** The line that every copy of a result carries, so that it can be held against the newest one. */
+
+import { versionWords } from "./history.ts";
+import type { Quotable } from "./quotation.ts";
+
+/** Version, method and fingerprint. */
+export function ResultLine({ quotable: { index, version, fingerprint } }: { quotable: Quotable }) {
+  return (
+    <>
+      Result {versionWords(version)} · method {index.methodVersion} · fingerprint <code>{fingerprint}</code>
+    </>
+  );
+}

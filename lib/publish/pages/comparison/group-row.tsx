@@ -1,0 +1,146 @@
+/** One charger's row, with its other tests folded under its name. */
+import type { Figure } from "../../../nouns/figure.ts";
+import { formatStated } from "../../../units/format.ts";
+import { chargerPath, testPath } from "../../links.ts";
+import type { ComparisonRow } from "../../results.ts";
+import { EvidenceStrip } from "../evidence-strip.tsx";
+import { FigureValue } from "../figure-value.tsx";
+import { Absent, Mark } from "../mark.tsx";
+import { Link } from "../site-context.tsx";
+import { SmallProfile } from "../small-profile.tsx";
+import { type Column, facetWords, type Group } from "./groups.ts";
+
+const statusWords: Readonly<Record<string, string>> = {
+  reached: "target reached",
+  "not reached": "target not reached",
+  "not known": "whether the target was reached is not known",
+  abandoned: "given up before the target",
+  "no target": "no target set",
+};
+
+type Props = {
+  readonly group: Group;
+  readonly first: readonly Column[];
+  readonly rest: readonly Column[];
+  /** Where a figure of the shown test, as "of#id", is told in full. */
+  readonly find: (reference: string) => string | undefined;
+};
+
+export function GroupRow({ group, first, rest, find }: Props) {
+  const { shown } = group;
+  // A figure that neither page shows, which would be a slip in the results, still leads to the test.
+  const targetOf = (figure: Figure | undefined) => (figure && find(`${figure.of}#${figure.id}`)) ?? testPath(shown.test.id);
+  const cellOf = (column: Column) => {
+    const figure = shown.figures.find((candidate) => candidate.id === column.id);
+    return <FigureCell key={column.id} column={column} figure={figure} target={targetOf(figure)} />;
+  };
+  return (
+    <tr data-facets={facetWords(group)} data-charger={shown.charger.id}>
+      <th scope="row" data-value={shown.charger.name}>
+        <Link to={chargerPath(shown.charger.id)} class="charger-name">
+          {shown.charger.name}
+        </Link>
+        {shown.charger.maker === null ? null : <span class="quiet block">{shown.charger.maker}</span>}
+        <TestedAs row={shown} />
+        <OtherTests rows={group.others} />
+        {/* Revealed by the script, which gathers what is chosen into a link. */}
+        <label class="choose" hidden data-choose>
+          <input type="checkbox" name="charger" value={shown.charger.id} /> choose
+          <span class="unseen"> {shown.charger.name} to compare</span>
+        </label>
+      </th>
+      <td class="seen">
+        <Mark kind={shown.verdict.weight}>{shown.verdict.sentence}</Mark>
+        <EvidenceStrip timeline={shown.timeline} size="row" />
+        <Link to={testPath(shown.test.id)}>
+          Evidence<span class="unseen"> of {shown.test.name}</span>
+        </Link>
+        , {statusWords[shown.status] ?? shown.status}
+      </td>
+      <td data-label="Against its claims" data-column="claims">
+        <ul class="outcomes">
+          {shown.claims.map((claim) => (
+            <li key={claim.id}>
+              <Mark kind={claim.outcome}>
+                {claim.label}: {claim.outcome}
+              </Mark>
+            </li>
+          ))}
+        </ul>
+        {shown.claims.length === 0 ? <Absent kind="nothing claimed" /> : null}
+      </td>
+      {first.map(cellOf)}
+      <td data-label="Charge profile" data-value={shown.characteristic ?? ""} data-column="profile">
+        {shown.characteristic === null ? <Absent kind="cannot tell" /> : <span class="letters">{shown.characteristic}</span>}
+        {shown.profile === null ? null : (
+          <SmallProfile profile={shown.profile} words={`Profile of voltage and current, ${shown.charger.name}, ${shown.mode.name}`} />
+        )}
+      </td>
+      {rest.map(cellOf)}
+    </tr>
+  );
+}
+
+function TestedAs({ row }: { row: ComparisonRow }) {
+  const { battery, mode } = row;
+  return (
+    <span class="quiet block">
+      mode “{mode.name}”, on {battery.name} ({formatStated(battery.nominalVoltageV, "V")}, {formatStated(battery.capacityAh, "Ah")},{" "}
+      {battery.construction})
+    </span>
+  );
+}
+
+function OtherTests({ rows }: { rows: readonly ComparisonRow[] }) {
+  if (rows.length === 0) return null;
+  return (
+    <details class="others">
+      <summary>{rows.length === 1 ? "1 more test" : `${rows.length} more tests`}</summary>
+      <ul>
+        {rows.map((row) => (
+          <li key={row.test.id}>
+            <TestedAs row={row} />
+            <Mark kind={row.verdict.weight}>{row.verdict.sentence}</Mark>{" "}
+            <Link to={testPath(row.test.id)}>
+              Evidence<span class="unseen"> of {row.test.name}</span>
+            </Link>
+            , {statusWords[row.status] ?? row.status}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+type CellProps = {
+  readonly column: Column;
+  readonly figure: Figure | undefined;
+  /** Where the figure is told in full. */
+  readonly target: string;
+};
+
+function FigureCell({ column, figure, target }: CellProps) {
+  if (figure === undefined) {
+    return (
+      <td class="number" data-label={column.label} data-value="" data-column={column.id}>
+        <Absent kind="not stated" />
+      </td>
+    );
+  }
+  // Twelve digits sort as well as seventeen, and a table of a thousand rows carries them a thousand times.
+  const short = (value: number | null): string => (value === null ? "" : String(Number(value.toPrecision(6))));
+  return (
+    <td
+      class="number"
+      data-label={column.label}
+      data-value={short(figure.value)}
+      data-low={short(figure.low)}
+      data-high={short(figure.high)}
+      data-column={column.id}
+    >
+      <Link to={target}>
+        <FigureValue figure={figure} />
+      </Link>
+    </td>
+  );
+}

@@ -1,0 +1,181 @@
+/** Cuts what the page side by side needs out of a charger's published results. */
+import type { Figure } from "../../nouns/figure.ts";
+import type { JudgedClaim } from "../../nouns/finding.ts";
+import { formatFigure, formatInterval, formatStated } from "../../units/format.ts";
+import { figureFinder } from "../figure-finder.ts";
+import { addressPart, chargerPath, testPath } from "../links.ts";
+import { chargerGroups, firstFigures } from "../pages/comparison/groups.ts";
+import type { ChargerResult, ComparisonRow, ModeForecastResult, RecordingResult, TestResult } from "../results.ts";
+import { chargeShare } from "./charge-share.ts";
+import type {
+  Aspect,
+  ComparedCharger,
+  ComparedClaim,
+  ComparedFigure,
+  ComparedMode,
+  ComparedProfile,
+  ComparedRun,
+  ComparedSeason,
+} from "./compared.ts";
+
+type Find = (reference: string) => string | undefined;
+type ModeResult = ChargerResult["modes"][number];
+
+/**
+ * What the page knows of a charger.
+ * @param rows the comparison's rows; those of other chargers are passed over
+ * @param tests all tests of the charger, in any order
+ * @returns modes and tests with the most telling first, as the comparison ranks them; a mode without tests stands last, with no runs
+ */
+export function assembleCompared(charger: ChargerResult, rows: readonly ComparisonRow[], tests: readonly TestResult[]): ComparedCharger {
+  const find = figureFinder(tests, charger);
+  const ranked = chargerGroups(rows.filter((row) => row.charger.id === charger.id)).flatMap(({ shown, others }) => [shown, ...others]);
+  const rankOf = (mode: ModeResult): number => {
+    const rank = ranked.findIndex((row) => row.mode.id === mode.id);
+    return rank < 0 ? ranked.length : rank;
+  };
+  return {
+    id: charger.id,
+    name: charger.name,
+    maker: charger.maker,
+    invented: charger.invented,
+    priced: pricedWords(charger.price),
+    verdict: charger.verdict,
+    figures: charger.figures.map((figure) => compared(figure, [], find, chargerPath(charger.id))),
+    modes: [...charger.modes].sort((a, b) => rankOf(a) - rankOf(b)).map((mode) => comparedMode(charger, mode, ranked, tests, find)),
+    notSeen: charger.notSeen,
+  };
+}
+
+function pricedWords(price: ChargerResult["price"]): string | null {
+  if (price === null) return null;
+  return [price.where, price.on === null ? "on a day not stated" : `on ${price.on}`].filter((word) => word !== null).join(", ");
+}
+
+function comparedMode(
+  charger: ChargerResult,
+  mode: ModeResult,
+  ranked: readonly ComparisonRow[],
+  tests: readonly TestResult[],
+  find: Find,
+): ComparedMode {
+  const { forecast } = mode;
+  const page = chargerPath(charger.id);
+  return {
+    id: mode.id,
+    name: mode.name,
+    claims: mode.claims.map((claim) => comparedClaim(claim, find, page)),
+    season: forecast?.season.map(comparedSeason) ?? [],
+    figures: forecast?.reference?.figures.map((figure) => compared(figure, [], find, page)) ?? [],
+    reference: referenceOf(forecast),
+    unknowns: forecast?.unknowns ?? [],
+    runs: ranked
+      .filter((row) => row.mode.id === mode.id)
+      .flatMap((row) => tests.filter((test) => test.id === row.test.id).map((test) => comparedRun(row, test))),
+  };
+}
+
+function referenceOf(forecast: ModeForecastResult | null): ComparedMode["reference"] {
+  if (forecast === null) return { because: "no recording shows what the mode does" };
+  if (forecast.reference === null) return { because: `the mode is for ${formatStated(forecast.nominalVoltageV, "V")}` };
+  const { words, drawsH } = forecast.reference;
+  return { words, drawsH: drawsH.map(short) };
+}
+
+function comparedRun(row: ComparisonRow, test: TestResult): ComparedRun {
+  const { id, name, ...conditions } = row.battery;
+  const telling = tellingRecording(test);
+  const find = figureFinder([test]);
+  return {
+    test: row.test,
+    batteryName: name,
+    conditions: { ...conditions, targetAt25C: test.target?.densityAt25C ?? null },
+    discharged: test.facts.find(({ label }) => label === "Battery discharged")?.value ?? null,
+    status: row.status,
+    verdict: row.verdict,
+    characteristic: row.characteristic,
+    figures: row.figures
+      .filter((figure) => figure.of === "test")
+      .sort((a, b) => rankOfFigure(a) - rankOfFigure(b))
+      .map((figure) => compared(figure, aspectsOf(figure.id), find, testPath(test.id))),
+    profile: row.profile === null ? null : comparedProfile(row.profile, conditions.capacityAh),
+    recording:
+      telling === undefined
+        ? null
+        : {
+            id: telling.id,
+            endedBy: telling.ending.by,
+            endedWords: telling.ending.words,
+            to: `${testPath(test.id)}#recording-${addressPart(telling.id)}`,
+          },
+  };
+}
+
+const rankOfFigure = ({ id }: Figure): number => (firstFigures.includes(id) ? firstFigures.indexOf(id) : firstFigures.length);
+
+/** The row's profile is of the recording with the most ampere-hours in its stages, the first of equals; undefined for none. */
+export function tellingRecording(test: TestResult): RecordingResult | undefined {
+  const chargeAh = ({ stages }: RecordingResult): number => stages.reduce((sum, stage) => sum + Math.max(0, stage.chargeAh ?? 0), 0);
+  return [...test.recordings].sort((a, b) => chargeAh(b) - chargeAh(a))[0];
+}
+
+/** The voltage that a charger holds does not ask how large the battery is, nor how far it was charged; all else of a test does. */
+function aspectsOf(figureId: string): readonly Aspect[] {
+  const kind: readonly Aspect[] = ["nominalVoltageV", "construction"];
+  return figureId === "holding-voltage" ? kind : [...kind, "capacityAh", "targetAt25C"];
+}
+
+function compared(figure: Figure, heldOn: readonly Aspect[], find: Find, page: string): ComparedFigure {
+  const { id, label, unit, value, low, high, basis, absent, doubts } = figure;
+  const to = find(`${figure.of}#${id}`) ?? page;
+  return { id, label, unit, value: short(value), low: short(low), high: short(high), basis, absent, doubts, heldOn, to };
+}
+
+function comparedClaim(claim: JudgedClaim, find: Find, page: string): ComparedClaim {
+  const number = claim.claimed === null ? null : formatStated(claim.claimed, claim.unit);
+  const words = claim.claimedWords === null || number === null ? claim.claimedWords : `“${claim.claimedWords}”`;
+  return {
+    id: claim.id,
+    label: claim.label,
+    claimed: [number, words].filter((part) => part !== null).join(", ") || "not stated",
+    measured: claim.measured === null ? claim.measuredWords : formatFigure({ ...claim, value: claim.measured, absent: null }),
+    outcome: claim.outcome,
+    to: (claim.figure === null ? undefined : find(claim.figure)) ?? `${page}#claims`,
+  };
+}
+
+const places: Readonly<Record<string, string>> = { "cold-shed": "Cold shed", cellar: "Cellar", "warm-garage": "Warm garage" };
+const windows = {
+  inside: ["meets", "inside the float window"],
+  below: ["short of", "below the float window"],
+  above: ["above", "above the float window"],
+  partly: ["cannot tell", "partly inside the float window"],
+  "holds no voltage": ["note", "holds no voltage"],
+} as const;
+
+function comparedSeason({ place, temperatureC, heldV, inWindow }: ModeForecastResult["season"][number]): ComparedSeason {
+  const [mark, words] = windows[inWindow];
+  return {
+    place: `${places[place] ?? place}, ${temperatureC} °C`,
+    mark,
+    words,
+    held: heldV === null ? null : formatInterval(heldV.low, heldV.high, "V"),
+  };
+}
+
+function comparedProfile(profile: NonNullable<ComparisonRow["profile"]>, capacityAh: number): ComparedProfile {
+  const { elapsedH, voltageV, currentA } = profile;
+  return {
+    elapsedH: elapsedH.map((hours) => short(hours)),
+    voltageV: voltageV.map(short),
+    currentA: currentA.map(short),
+    chargeShare: chargeShare(elapsedH, currentA, capacityAh).map(short),
+  };
+}
+
+/** Six digits draw, and hold one interval against another, as well as seventeen. */
+function short(value: number): number;
+function short(value: number | null): number | null;
+function short(value: number | null): number | null {
+  return value === null ? null : Number(value.toPrecision(6));
+}

@@ -1,0 +1,150 @@
+import { describe, expect, it } from "vitest";
+import { aspectWords, differingAspects } from "../../../lib/publish/side-by-side/conditions.ts";
+import { compareFigure, type Held, intervalOf, listed } from "../../../lib/publish/side-by-side/differences.ts";
+import { finishingOrder } from "../../../lib/publish/side-by-side/finishing-order.ts";
+import { alike, figureBetween } from "./side-by-side-samples.ts";
+
+const told = (...held: readonly Partial<Held>[]): string[] =>
+  compareFigure(held.map((one, index) => ({ letter: String.fromCharCode(65 + index), figure: undefined, conditions: alike, ...one }))).map(
+    ({ sign, words }) => `${sign} ${words}`,
+  );
+
+describe("the interval that a figure is compared by", () => {
+  it("is the value itself where it is stated", () => {
+    expect(intervalOf(figureBetween(null, null, { value: 89, basis: "stated" }))).toEqual({ low: 89, high: 89 });
+  });
+
+  it("is none where a measured value has none", () => {
+    expect(intervalOf(figureBetween(null, null, { value: 89 }))).toBeUndefined();
+  });
+
+  it("is open where one end is not known, as of a target that was not reached in 40 h", () => {
+    expect(intervalOf(figureBetween(40, null, { value: null }))).toEqual({ low: 40, high: Number.POSITIVE_INFINITY });
+  });
+});
+
+describe("comparing a figure", () => {
+  it("tells apart what does not overlap, and says which is lower", () => {
+    expect(told({ figure: figureBetween(10, 12) }, { figure: figureBetween(13, 15) })).toEqual(["≠ A is lower than B"]);
+    expect(told({ figure: figureBetween(13, 15) }, { figure: figureBetween(10, 12) })).toEqual(["≠ B is lower than A"]);
+  });
+
+  it("says a tie where intervals overlap, if only in one point", () => {
+    expect(told({ figure: figureBetween(10, 12) }, { figure: figureBetween(12, 15) })).toEqual(["≈ A and B: cannot be told apart"]);
+  });
+
+  it("tells an open interval from one that ends below it", () => {
+    const never = figureBetween(40, null, { value: null, absent: { kind: "not reached", why: "given up" } });
+    expect(told({ figure: figureBetween(10, 12) }, { figure: never })).toEqual(["≠ A is lower than B"]);
+  });
+
+  it("calls two stated values the same only where they are", () => {
+    const price = (value: number) => ({ figure: figureBetween(null, null, { value, basis: "stated", unit: "EUR", heldOn: [] }) });
+    expect(told(price(89), price(89))).toEqual(["= A and B: the same"]);
+    expect(told(price(89), price(89.5))).toEqual(["≠ A is lower than B"]);
+  });
+
+  it("orders three, ties among them", () => {
+    expect(told({ figure: figureBetween(10, 12) }, { figure: figureBetween(20, 22) }, { figure: figureBetween(21, 30) })).toEqual([
+      "≠ A is lower than B and C",
+      "≈ B and C: cannot be told apart",
+    ]);
+  });
+
+  it("does not compare tests of batteries that were not alike, and says in what they differ", () => {
+    expect(told({ figure: figureBetween(10, 12) }, { figure: figureBetween(20, 22), conditions: { ...alike, capacityAh: 75 } })).toEqual([
+      "∦ A and B: not comparable because the battery's capacity differs (A 60\u202FAh, B 75\u202FAh)",
+    ]);
+  });
+
+  it("compares what does not depend on the battery, whatever was tested on", () => {
+    const reference = { heldOn: [], basis: "projected" } as const;
+    expect(
+      told(
+        { figure: figureBetween(10, 12, reference) },
+        { figure: figureBetween(20, 22, reference), conditions: { ...alike, nominalVoltageV: 6 } },
+      ),
+    ).toEqual(["≠ A is lower than B"]);
+  });
+
+  it("does not hold projected against measured, nor one currency against another", () => {
+    expect(told({ figure: figureBetween(10, 12) }, { figure: figureBetween(20, 22, { basis: "projected" }) })).toEqual([
+      "∦ A and B: not comparable because A is measured, B is projected",
+    ]);
+    expect(told({ figure: figureBetween(10, 12, { unit: "EUR" }) }, { figure: figureBetween(20, 22, { unit: "CHF" }) })).toEqual([
+      "∦ A and B: not comparable because A is in EUR, B is in CHF",
+    ]);
+  });
+
+  it("compares those that are alike beside one that is not", () => {
+    expect(
+      told(
+        { figure: figureBetween(10, 12) },
+        { figure: figureBetween(20, 22), conditions: { ...alike, targetAt25C: null } },
+        { figure: figureBetween(30, 32) },
+      ),
+    ).toEqual([
+      "≠ A is lower than C",
+      "∦ A and B; B and C: not comparable because the target density differs (A 1.265\u202Fkg/l, B none set, C 1.265\u202Fkg/l)",
+    ]);
+  });
+
+  it("says who has no value, and never takes absence for a number", () => {
+    expect(told({ figure: figureBetween(10, 12) }, {})).toEqual([" nothing to compare: B has no value"]);
+    expect(
+      told({ figure: figureBetween(null, null, { value: 5 }) }, { figure: figureBetween(1, 2) }, { figure: figureBetween(3, 4) }),
+    ).toEqual(["≠ B is lower than C", " A has no interval"]);
+    expect(told({}, {})).toEqual([" nothing to compare: no value with an interval"]);
+  });
+});
+
+describe("conditions", () => {
+  it("differ in every aspect that is not the very same", () => {
+    expect(differingAspects(alike, { ...alike, construction: "AGM", targetAt25C: 1.28 })).toEqual(["construction", "targetAt25C"]);
+    expect(differingAspects(alike, { ...alike, capacityAh: 61 }, ["nominalVoltageV", "construction"])).toEqual([]);
+  });
+
+  it("are told with the value of each", () => {
+    expect(aspectWords("construction", [{ letter: "A", conditions: alike }])).toBe("the kind of battery differs (A flooded-calcium)");
+  });
+});
+
+describe("who is done first", () => {
+  const draws = (drawsH: readonly (number | null)[], words = "a battery") => ({ words, drawsH });
+  const order = (...references: readonly Parameters<typeof finishingOrder>[0][number]["reference"][]): string[] =>
+    finishingOrder(references.map((reference, index) => ({ name: String.fromCharCode(65 + index), reference }))).map(
+      ({ sign, words }) => `${sign} ${words}`,
+    );
+  const twenty = Array.from({ length: 20 }, (_, index) => 5 + index);
+
+  it("is told by draws on the same batteries, where two intervals would overlap", () => {
+    expect(order(draws(twenty), draws(twenty.map((hours) => hours + 1)))).toEqual(["≠ A is done before B in 20 of 20 draws"]);
+    expect(order(draws(twenty.map((hours) => hours + 1)), draws(twenty))).toEqual(["≠ B is done before A in 20 of 20 draws"]);
+  });
+
+  it("is a tie at nineteen of twenty: more than 95 % are asked for", () => {
+    expect(order(draws(twenty), draws(twenty.map((hours, index) => (index === 0 ? hours - 1 : hours + 1))))).toEqual([
+      "≈ A is done before B in 19 of 20 draws: cannot be told apart",
+    ]);
+  });
+
+  it("counts never as later than any hour, and never against never as half", () => {
+    expect(order(draws([70, 70]), draws([null, null]))).toEqual(["≠ A is done before B in 2 of 2 draws"]);
+    expect(order(draws([null, 3]), draws([null, 4]))).toEqual(["≈ A is done before B in 1.5 of 2 draws: cannot be told apart"]);
+  });
+
+  it("says who is not comparable, and why", () => {
+    expect(order(draws([1, 2]), { because: "the mode is for 6 V" })).toEqual(["∦ B is not comparable because the mode is for 6 V"]);
+    expect(order(draws([1, 2]), draws([1, 2, 3]))).toEqual(["∦ B is not comparable because its figure has another number of draws"]);
+  });
+
+  it("has nothing to say of nobody", () => {
+    expect(finishingOrder([])).toEqual([]);
+  });
+});
+
+describe("a list of words", () => {
+  it("joins none, one, two and three", () => {
+    expect([[], ["A"], ["A", "B"], ["A", "B", "C"]].map(listed)).toEqual(["", "A", "A and B", "A, B and C"]);
+  });
+});
