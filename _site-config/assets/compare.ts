@@ -20,7 +20,7 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
   const columnBoxes = boxes.filter((box) => box.name === "column");
   const shown = form.querySelector<HTMLElement>("[data-shown]");
   const facets = [...new Set(facetBoxes.map((box) => box.name))];
-  const choosing = offerChoosing(form, table, () => history.replaceState(null, "", address()));
+  const choosing = offerChoosing(table, () => history.replaceState(null, "", address()));
 
   const chosen = (facet: string): string[] =>
     facetBoxes.filter((box) => box.name === facet && box.checked).map((box) => `${facet}:${box.value}`);
@@ -114,13 +114,14 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
  * Offers a box in each row, and a link to the chosen chargers side by side: two to four of them, whether or not their rows are shown.
  * @param changed called after a reader has changed the choice
  */
-function offerChoosing(form: HTMLFormElement, table: HTMLTableElement, changed: () => void) {
+function offerChoosing(table: HTMLTableElement, changed: () => void) {
   const labels = [...table.querySelectorAll<HTMLLabelElement>("[data-choose]")];
   const boxes = labels.flatMap((label) => [...label.querySelectorAll("input")]);
   const told = document.createElement("p");
   told.className = "chosen";
   told.setAttribute("role", "status");
-  form.after(told);
+  // Below the table it sticks to the window's lower edge for as long as rows are in sight.
+  (table.closest("section") ?? table).after(told);
   const chosen = (): string[] => boxes.filter((box) => box.checked).map((box) => box.value);
 
   function show(): void {

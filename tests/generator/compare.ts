@@ -9,6 +9,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import type { RecordingResult } from "../../lib/publish/results.ts";
 import { run } from "../../lib/run.ts";
+import { noForecast } from "../no-forecast.ts";
 
 const here = path.dirname(fileURLToPath(import.meta.url));
 const project = path.join(here, "../..");
@@ -51,7 +52,7 @@ const leastSamples = 5;
 
 /** Compares every recording of the demo. */
 export async function compareDemo(): Promise<Comparison[]> {
-  const { results } = await run(project);
+  const { results } = await run(project, { forecast: noForecast });
   if (results === undefined) throw new Error("the demo has no results");
   const truths = readdirSync(path.join(here, "truth")).filter((name) => name.endsWith(".json"));
   return truths.flatMap((name) => {

@@ -5,6 +5,7 @@ import { dirname, join, relative } from "node:path";
 import { build } from "../../lib/commands/build.ts";
 import { publish } from "../../lib/publish/publish.ts";
 import { run } from "../../lib/run.ts";
+import { noForecast } from "../no-forecast.ts";
 import { pathIn } from "./cases.ts";
 
 export type Bench = {
@@ -38,7 +39,7 @@ export function removeBenches(): void {
 
 /** Runs all stages, as the build command does, and gives back the problems' ids. */
 export async function publishBench({ workspace, out }: Bench): Promise<string[]> {
-  const outcome = await run(workspace);
+  const outcome = await run(workspace, { forecast: noForecast });
   if (outcome.results === undefined) throw new Error("nothing can be published");
   await publish(outcome.results, outcome.workspace.files, out);
   return outcome.problems.map((problem) => problem.id);

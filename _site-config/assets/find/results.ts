@@ -1,6 +1,6 @@
 /** The answers as a table, each row made once and moved as the ranking grows. */
 import type { Answer, Task } from "../../../lib/publish/find/answer.ts";
-import { drawsFor } from "../../../lib/publish/find/answer.ts";
+import { drawsFor, horizonFor, isCellOfMatrix } from "../../../lib/publish/find/answer.ts";
 import type { Apart, AskedMode } from "../../../lib/publish/find/asked-and-apart.ts";
 import { beyondEvidence } from "../../../lib/publish/find/beyond-evidence.ts";
 import type { Caution } from "../../../lib/publish/find/cautions.ts";
@@ -72,7 +72,7 @@ export class ResultsView {
       this.#body(headingOf(group.length, place, groups.length, drawsFor(this.#task.question)), group),
     );
     const notAdvised = this.#rows.filter(({ verdict }) => verdict === "not advised").sort((a, b) => (a.name < b.name ? -1 : 1));
-    if (notAdvised.length > 0) bodies.push(this.#body("Not advised on this battery, in time or not", notAdvised));
+    if (notAdvised.length > 0) bodies.push(this.#body("Not advised on this battery as it is", notAdvised));
     for (const old of [...this.#table.tBodies]) old.remove();
     this.#table.append(...bodies);
     if (focused instanceof HTMLElement && this.#place.contains(focused)) focused.focus({ preventScroll: true });
@@ -102,8 +102,10 @@ export class ResultsView {
 
   #key(): string {
     const draws = drawsFor(this.#task.question);
-    const same = draws === 32 ? " Your question is a cell of the table on each charger's page, and is answered with the same draws." : "";
-    return `What is not known of your battery and of a charger is drawn ${draws} times, the same for all chargers; a percentage is the share of draws in time, and an interval holds the middle 95 % of them. Chargers that the draws cannot tell apart stand together, in the order of their names; nobody can pay for a place. Energy counts until the battery is full, the charger is off for good, or ${formatNumber(Math.max(48, this.#task.hoursLeft), 0)} h have passed. No forecast knows of layered acid or a weak cell.${same}`;
+    const same = isCellOfMatrix(this.#task.question)
+      ? " Your question is a cell of the table on a charger's own page, and is answered with the same draws."
+      : "";
+    return `What is not known of your battery and of a charger is drawn ${draws} times, the same for all chargers; a percentage is the share of draws in time, and an interval holds the middle 95 % of them. Chargers that the draws cannot tell apart stand together, in the order of their names; nobody can pay for a place. Energy counts until the battery is full, the charger is off for good, or ${formatNumber(horizonFor(this.#task.hoursLeft), 0)} h have passed. No forecast knows of layered acid or a weak cell.${same}`;
   }
 
   #rowOf(mode: AskedMode, answer: Answer): HTMLTableRowElement {

@@ -11,6 +11,7 @@ type Props = {
   readonly choose: (choices: Choices) => void;
 };
 
+/** One box a chosen charger, and a list to add another from while fewer than four stand. */
 export function Chooser({ index, entrants, choices, choose }: Props) {
   const standing = choices.chosen.filter(({ charger }) => entrants.some((entrant) => entrant.charger.id === charger));
   const choosing = (chosen: readonly Choice[]): void => choose({ ...choices, chosen });
@@ -29,7 +30,7 @@ export function Chooser({ index, entrants, choices, choose }: Props) {
           <legend>
             <ChargerName entrant={entrant} />
           </legend>
-          <SettingSelect entrant={entrant} choose={(choice) => change(place, [choice])} />
+          <SettingSelect entrant={entrant} choose={(choice) => change(place, [choice])} />{" "}
           <button type="button" onClick={() => change(place, [])}>
             Remove<span class="unseen"> {entrant.charger.name}</span>
           </button>

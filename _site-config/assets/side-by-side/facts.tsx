@@ -29,6 +29,7 @@ const told: readonly { readonly label: string; readonly tell: (run: ComparedRun)
   },
 ];
 
+/** What each was tested on, and what came of that test. */
 export function TestedTable({ entrants, invented }: Shown) {
   return (
     <SideTable caption="The tests that stand side by side" first="What" entrants={entrants} invented={invented}>
@@ -56,6 +57,7 @@ export function TestedTable({ entrants, invented }: Shown) {
   );
 }
 
+/** One row a claim that any of the modes makes, with its outcome. */
 export function ClaimsTable({ entrants, invented }: Shown) {
   const labels = new Map(entrants.flatMap(({ mode }) => mode.claims).map(({ id, label }) => [id, label]));
   if (labels.size === 0) return <p>None of these modes claims anything that could be judged.</p>;

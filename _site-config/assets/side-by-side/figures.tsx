@@ -20,6 +20,10 @@ const groups: readonly Group[] = [
   { name: "To buy", figuresOf: ({ charger }) => charger.figures },
 ];
 
+/** The id of the heading above FinishingOrder. */
+export const finishingOrderId = "done-first";
+
+/** One row a figure that any of the chargers has; what a charger lacks is told as absent. */
 export function FiguresTable({ entrants, invented }: Shown) {
   return (
     <>
@@ -30,7 +34,8 @@ export function FiguresTable({ entrants, invented }: Shown) {
       </SideTable>
       <p class="key">
         ≠ the intervals do not overlap, so the figures differ. ≈ they overlap: cannot be told apart by these measurements. = the very same.
-        ∦ not comparable. A figure leads to its evidence. How flat each battery was, and how warm, stands on the page of its test.
+        ∦ not comparable. A figure leads to its evidence. What each was tested on stands in the first table; how flat each battery was, and
+        how warm, on the page of its test.
       </p>
     </>
   );
@@ -68,11 +73,7 @@ type RowProps = {
 
 function FigureRow({ label, entrants, figures, isOfReference }: RowProps) {
   const held = entrants.map(({ letter, run }, place) => ({ letter, figure: figures[place], conditions: run?.conditions }));
-  // Draws on the same batteries tell more than two intervals do.
   const hasDraws = figures.some((figure) => figure?.id === "reference-hours-95");
-  const statements = hasDraws
-    ? finishingOrder(entrants.map(({ letter, mode: { reference } }) => ({ name: letter, reference })))
-    : compareFigure(held);
   return (
     <tr>
       <th scope="row">{label}</th>
@@ -81,8 +82,9 @@ function FigureRow({ label, entrants, figures, isOfReference }: RowProps) {
           <FigureCell figure={figures[place]} entrant={entrant} isOfReference={isOfReference} />
         </td>
       ))}
-      <td class="words">
-        <Statements statements={statements} />
+      <td>
+        {/* Draws on the same batteries tell more than two intervals do. */}
+        {hasDraws ? <a href={`#${finishingOrderId}`}>by draws: who is done first</a> : <Statements statements={compareFigure(held)} />}
       </td>
     </tr>
   );
@@ -129,7 +131,7 @@ function Doubts({ doubts }: { doubts: readonly string[] }) {
 
 function Statements({ statements }: { statements: readonly Statement[] }) {
   return (
-    <ul class="plain">
+    <ul class="plain outcomes">
       {statements.map(({ sign, words }) => (
         <li key={words}>
           {sign === "" ? null : <strong aria-hidden="true">{sign} </strong>}

@@ -6,7 +6,7 @@ import { listed } from "../../../lib/publish/side-by-side/differences.ts";
 import { type Entrant, lineUp } from "../../../lib/publish/side-by-side/line-up.ts";
 import { Chooser } from "./chooser.tsx";
 import { ClaimsTable, SeasonTable, TestedTable, Unseen } from "./facts.tsx";
-import { FiguresTable, FinishingOrder } from "./figures.tsx";
+import { FiguresTable, FinishingOrder, finishingOrderId } from "./figures.tsx";
 import { type Loader, loaderFrom } from "./load.ts";
 import { To } from "./parts.tsx";
 import { Profiles } from "./profiles.tsx";
@@ -114,7 +114,7 @@ function Comparison({ entrants, over, setOver, invented, width }: ComparisonProp
       <TestedTable {...shown} />
       <h2>How they charge</h2>
       <Profiles {...shown} over={over} setOver={setOver} width={width} />
-      <h2>Who is done first</h2>
+      <h2 id={finishingOrderId}>Who is done first</h2>
       <FinishingOrder entrants={entrants} />
       <h2>Figures</h2>
       <FiguresTable {...shown} />

@@ -16,6 +16,7 @@ export function Letter({ letter }: { letter: string }) {
   return <span class="strip-letter">{letter}</span>;
 }
 
+/** Letter and name, the name leading to the charger's page. */
 export function ChargerName({ entrant: { letter, charger } }: { entrant: Entrant }) {
   return (
     <>

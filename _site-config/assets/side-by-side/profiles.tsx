@@ -32,6 +32,7 @@ const labelHeight = 15;
 /** From this width on a line's label has room for the charger's name. */
 const wideFrom = 640;
 
+/** The drawing with its switch and its key; chargers without a recording are named in the key. */
 export function Profiles({ entrants, invented, over, setOver, width }: Props) {
   const drawn = entrants.flatMap((entrant) =>
     entrant.run?.profile ? [{ ...entrant, run: entrant.run, profile: entrant.run.profile }] : [],

@@ -1,8 +1,17 @@
 /** The answer of one mode to a question: the build's own forecast, run in the page. */
-import { batteryClasses, beliefsOf, densitiesByKind, flatnesses, forecastCharge, reasonsAgainst } from "../../project/index.ts";
+import {
+  batteryClasses,
+  beliefsOf,
+  type ChargerBehaviour,
+  densitiesByKind,
+  flatnesses,
+  forecastCharge,
+  reasonsAgainst,
+} from "../../project/index.ts";
 import { bulkCurrentOf, deadlinesH, type ReadyVerdict, readyMark, verdictOf } from "../../project/ready-by.ts";
 import { spreadOf } from "../../project/spread.ts";
 import type { AskedMode } from "./asked-and-apart.ts";
+import { mayBeFrozen } from "./cautions.ts";
 import type { Question } from "./question.ts";
 import { cellsOf, type StartOfCharge } from "./start-of-charge.ts";
 
@@ -48,14 +57,16 @@ export function isCellOfMatrix({ ratedAh, kind, condition, flat, airC, by }: Que
 /** How many draws a question is answered with. */
 export const drawsFor = (question: Question): number => (isCellOfMatrix(question) ? cellDraws : usualDraws);
 
+/** How many hours are looked at: at least as many as the matrix does, so that the hours are told of a charger that comes too late. */
+export const horizonFor = (hoursLeft: number): number => Math.max(hoursLeft, ...deadlinesH);
+
 /**
  * Forecasts one mode.
- * @returns the share of draws in which the battery is at 95 % of what it holds by the deadline, and what it takes. Deterministic. It looks at
- *   least as far as the matrix does, so that the hours are told of a charger that comes too late.
+ * @returns the share of draws in which the battery is at 95 % of what it holds by the deadline, and what it takes. Deterministic.
  */
 export function answerOf({ question, start, hoursLeft }: Task, { behaviour }: AskedMode): Answer {
   const { kind, condition, ratedAh, airC, voltageV } = question;
-  const horizonH = Math.max(hoursLeft, ...deadlinesH);
+  const horizonH = horizonFor(hoursLeft);
   const { draws } = forecastCharge(
     { beliefs: beliefsOf(kind, condition) },
     behaviour,
@@ -73,7 +84,7 @@ export function answerOf({ question, start, hoursLeft }: Task, { behaviour }: As
   const hours = draws.map(({ hoursTo }) => hoursTo[readyMark]);
   const inTime = hours.map((hoursToReady) => hoursToReady <= hoursLeft);
   const probability = inTime.filter(Boolean).length / draws.length;
-  const because = reasonsAgainst(kind, ratedAh, start.share, start.densityAt25C, bulkCurrentOf(behaviour), airC);
+  const because = reasonsAgainstCharging({ question, start, hoursLeft }, behaviour);
   return {
     probability,
     verdict: because.length > 0 ? "not advised" : verdictOf(probability),
@@ -83,6 +94,20 @@ export function answerOf({ question, start, hoursLeft }: Task, { behaviour }: As
     mainsKWh: middleOf(draws.map(({ whole }) => whole.mainsWh / 1000)),
     horizonH,
   };
+}
+
+/** What a battery has when it has thawed, °C: an ordinary room's. */
+const thawedC = 20;
+
+/**
+ * The library's reasons, with frost judged by the weakest acid that the reading allows: a caution above the results and a charger that is
+ * advised below it must not contradict each other. At a room's temperature they are the library's own, word by word.
+ */
+function reasonsAgainstCharging({ question, start }: Task, behaviour: ChargerBehaviour): string[] {
+  const { kind, ratedAh, airC } = question;
+  const isFrost = mayBeFrozen(question, start);
+  const others = reasonsAgainst(kind, ratedAh, start.share, start.densityAt25C, bulkCurrentOf(behaviour), isFrost ? thawedC : airC);
+  return isFrost ? ["the battery may be frozen: thaw it, and look for cracks first", ...others] : others;
 }
 
 function middleOf(values: readonly number[]): Middle {
@@ -97,9 +122,8 @@ function middleOf(values: readonly number[]): Middle {
 export function mostPromisingFirst({ question, start, hoursLeft }: Task, modes: readonly AskedMode[]): AskedMode[] {
   const missingAh = (1 - start.share) * question.ratedAh;
   const rank = ({ behaviour }: AskedMode): number => {
-    const bulkA = bulkCurrentOf(behaviour);
-    const isAdvised = reasonsAgainst(question.kind, question.ratedAh, start.share, start.densityAt25C, bulkA, question.airC).length === 0;
-    return (isAdvised ? 0 : 1e9) + missingAh / Math.max(1e-6, bulkA.high * hoursLeft);
+    const isAdvised = reasonsAgainstCharging({ question, start, hoursLeft }, behaviour).length === 0;
+    return (isAdvised ? 0 : 1e9) + missingAh / Math.max(1e-6, bulkCurrentOf(behaviour).high * hoursLeft);
   };
   return modes
     .map((mode) => ({ mode, rank: rank(mode) }))

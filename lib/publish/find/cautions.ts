@@ -16,15 +16,21 @@ const veryFlat = 0.1;
 /** Charging a battery hotter than this shortens its life, °C; common practice (45 to 50 °C as the acid's limit, which charging itself warms). */
 const hotC = 40;
 
+/**
+ * Whether a battery may be frozen where it stands: by the weakest acid that its reading allows, and with a margin for layered acid. Stronger
+ * acid than the table of freezing points holds gives NaN there: no frost for it to fear.
+ */
+export function mayBeFrozen({ airC }: Pick<Question, "airC">, { lowestDensityAt25C }: Pick<StartOfCharge, "lowestDensityAt25C">): boolean {
+  return airC < freezingPointC(lowestDensityAt25C) + frostMarginK;
+}
+
 /** The cautions that this battery calls for, worst first; the one about current stands always. */
 export function cautionsFor({ kind, ratedAh, airC }: Question, start: StartOfCharge): Caution[] {
   const cautions: Caution[] = [];
-  // Stronger acid than the table of freezing points holds gives NaN: no frost for it to fear.
-  const freezesAtC = freezingPointC(start.lowestDensityAt25C);
-  if (airC < freezesAtC + frostMarginK)
+  if (mayBeFrozen({ airC }, start))
     cautions.push({
       section: "frozen",
-      words: `It may be frozen: as flat as this its acid freezes at about ${formatNumber(freezesAtC, 0)} °C, and its top sooner. Never charge a frozen battery. Thaw it slowly in an aired place, look for cracks and bulges, and ask again with the temperature it then has.`,
+      words: `It may be frozen: as flat as this its acid freezes at about ${formatNumber(freezingPointC(start.lowestDensityAt25C), 0)} °C, and its top sooner. Never charge a frozen battery. Thaw it slowly in an aired place, look for cracks and bulges, and ask again with the temperature it then has.`,
     });
   if (start.share <= veryFlat)
     cautions.push({

@@ -1,6 +1,7 @@
 /** The smallest workspace of which nothing is to be said, and ways to spoil it. Shop, charger, battery and readings are invented. */
 import { formatProblem } from "../../../lib/nouns/problem.ts";
 import { run } from "../../../lib/run.ts";
+import { noForecast } from "../../no-forecast.ts";
 import { type Files, withFiles } from "../read/temp-files.ts";
 
 /** Seventy minutes: the voltage climbs from 12.3 V to 14.4 V at 4 A, and in the last ten minutes the current falls to 2 A. */
@@ -67,6 +68,6 @@ export function renamed(from: string, to: string, workspace: Files = smallWorksp
 export function messagesOf(workspace: Files, prepare?: (root: string) => Promise<void>): Promise<string[]> {
   return withFiles(workspace, async (root) => {
     await prepare?.(root);
-    return (await run(root)).problems.map(formatProblem);
+    return (await run(root, { forecast: noForecast })).problems.map(formatProblem);
   });
 }

@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { afterEach, describe, expect, it } from "vitest";
 import { publish } from "../../../lib/publish/publish.ts";
 import { run } from "../../../lib/run.ts";
+import { noForecast } from "../../no-forecast.ts";
 import { type Bench, buildBench, filesBelow, newBench, publishBench, removeBenches } from "../../sites/workspace.ts";
 
 afterEach(removeBenches);
@@ -30,6 +31,12 @@ function buildElsewhere({ workspace, out }: Bench, zone: string): void {
     stdio: "pipe",
   });
 }
+
+/** What stands in the bench's folder, but for the forecasts that builds remember. */
+const besides = (folder: string): string[] =>
+  readdirSync(folder)
+    .filter((name) => name !== ".ampwitness")
+    .sort();
 
 describe("publishing", () => {
   it(
@@ -69,7 +76,7 @@ describe("publishing", () => {
       writeFileSync(join(bench.out, "left-over.html"), "old");
       await publishBench(bench);
       expect(existsSync(join(bench.out, "left-over.html"))).toBe(false);
-      expect(readdirSync(bench.root).sort()).toEqual(["site", "workspace"]);
+      expect(besides(bench.root)).toEqual(["site", "workspace"]);
     },
     patienceMs,
   );
@@ -89,7 +96,7 @@ describe("a build that fails", () => {
       writeFileSync(join(bench.workspace, "content/about.md"), brokenLink["content/about.md"]);
       expect(await buildBench(bench)).toBe(1);
       expect(same(filesBelow(bench.out), good)).toEqual([]);
-      expect(readdirSync(bench.root).sort()).toEqual(["site", "workspace"]);
+      expect(besides(bench.root)).toEqual(["site", "workspace"]);
     },
     patienceMs,
   );
@@ -100,14 +107,14 @@ describe("a build that fails", () => {
       const bench = newBench();
       await publishBench(bench);
       const good = filesBelow(bench.out);
-      const { results, workspace } = await run(bench.workspace);
+      const { results, workspace } = await run(bench.workspace, { forecast: noForecast });
       if (results === undefined) throw new Error("nothing can be published");
       const gone = workspace.files.map((file) =>
         file.path.endsWith("day.csv") ? { ...file, absolutePath: join(bench.root, "gone.csv") } : file,
       );
       await expect(publish(results, gone, bench.out)).rejects.toThrow("ENOENT");
       expect(same(filesBelow(bench.out), good)).toEqual([]);
-      expect(readdirSync(bench.root).sort()).toEqual(["site", "workspace"]);
+      expect(besides(bench.root)).toEqual(["site", "workspace"]);
     },
     patienceMs,
   );
@@ -118,7 +125,7 @@ describe("a build that fails", () => {
       const bench = newBench();
       await publishBench(bench);
       const good = filesBelow(bench.out);
-      const { results, workspace } = await run(bench.workspace);
+      const { results, workspace } = await run(bench.workspace, { forecast: noForecast });
       if (results === undefined) throw new Error("nothing can be published");
       const wrong = { ...results, index: { ...results.index, schemaVersion: 7 as never } };
       await expect(publish(wrong, workspace.files, bench.out)).rejects.toThrow();
@@ -152,13 +159,13 @@ describe("what a killed build leaves behind", () => {
       writeFileSync(join(aside, "index.html"), "the last good site");
       mkdirSync(halfMade, { recursive: true });
       writeFileSync(join(halfMade, "index.html"), "half");
-      const { results, workspace } = await run(bench.workspace);
+      const { results, workspace } = await run(bench.workspace, { forecast: noForecast });
       if (results === undefined) throw new Error("nothing can be published");
       // This build fails too, so that what was put back can be seen.
       const wrong = { ...results, index: { ...results.index, schemaVersion: 7 as never } };
       await expect(publish(wrong, workspace.files, bench.out)).rejects.toThrow();
       expect(readFileSync(join(bench.out, "index.html"), "utf8")).toBe("the last good site");
-      expect(readdirSync(bench.root).sort()).toEqual(["site", "workspace"]);
+      expect(besides(bench.root)).toEqual(["site", "workspace"]);
     },
     patienceMs,
   );

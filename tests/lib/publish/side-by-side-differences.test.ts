@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { aspectWords, differingAspects } from "../../../lib/publish/side-by-side/conditions.ts";
+import { differingAspects } from "../../../lib/publish/side-by-side/conditions.ts";
 import { compareFigure, type Held, intervalOf, listed } from "../../../lib/publish/side-by-side/differences.ts";
 import { finishingOrder } from "../../../lib/publish/side-by-side/finishing-order.ts";
 import { alike, figureBetween } from "./side-by-side-samples.ts";
@@ -51,9 +51,22 @@ describe("comparing a figure", () => {
     ]);
   });
 
+  it("says once that no two of several can be told apart", () => {
+    const same = { figure: figureBetween(10, 12) };
+    expect(told(same, same, same)).toEqual(["≈ all: cannot be told apart"]);
+    expect(told(same, same, {})).toEqual(["≈ A and B: cannot be told apart", " C has no value"]);
+  });
+
   it("does not compare tests of batteries that were not alike, and says in what they differ", () => {
     expect(told({ figure: figureBetween(10, 12) }, { figure: figureBetween(20, 22), conditions: { ...alike, capacityAh: 75 } })).toEqual([
-      "∦ A and B: not comparable because the battery's capacity differs (A 60\u202FAh, B 75\u202FAh)",
+      "∦ A and B: not comparable because capacity differs",
+    ]);
+  });
+
+  it("names everything in which the tests differ", () => {
+    const other = { ...alike, nominalVoltageV: 6, construction: "AGM", targetAt25C: null };
+    expect(told({ figure: figureBetween(10, 12) }, { figure: figureBetween(20, 22), conditions: other })).toEqual([
+      "∦ A and B: not comparable because voltage, kind of battery and target density differ",
     ]);
   });
 
@@ -83,10 +96,7 @@ describe("comparing a figure", () => {
         { figure: figureBetween(20, 22), conditions: { ...alike, targetAt25C: null } },
         { figure: figureBetween(30, 32) },
       ),
-    ).toEqual([
-      "≠ A is lower than C",
-      "∦ A and B; B and C: not comparable because the target density differs (A 1.265\u202Fkg/l, B none set, C 1.265\u202Fkg/l)",
-    ]);
+    ).toEqual(["≠ A is lower than C", "∦ A and B; B and C: not comparable because target density differs"]);
   });
 
   it("says who has no value, and never takes absence for a number", () => {
@@ -102,10 +112,6 @@ describe("conditions", () => {
   it("differ in every aspect that is not the very same", () => {
     expect(differingAspects(alike, { ...alike, construction: "AGM", targetAt25C: 1.28 })).toEqual(["construction", "targetAt25C"]);
     expect(differingAspects(alike, { ...alike, capacityAh: 61 }, ["nominalVoltageV", "construction"])).toEqual([]);
-  });
-
-  it("are told with the value of each", () => {
-    expect(aspectWords("construction", [{ letter: "A", conditions: alike }])).toBe("the kind of battery differs (A flooded-calcium)");
   });
 });
 
@@ -131,6 +137,13 @@ describe("who is done first", () => {
   it("counts never as later than any hour, and never against never as half", () => {
     expect(order(draws([70, 70]), draws([null, null]))).toEqual(["≠ A is done before B in 2 of 2 draws"]);
     expect(order(draws([null, 3]), draws([null, 4]))).toEqual(["≈ A is done before B in 1.5 of 2 draws: cannot be told apart"]);
+  });
+
+  it("tells whole draws as whole numbers, whatever their count", () => {
+    const hours = Array.from({ length: 49 }, (_, index) => index);
+    expect(order(draws(hours.map((hour, index) => (index < 3 ? hour : hour + 1))), draws(hours.map((hour) => hour + 0.5)))).toEqual([
+      "≈ B is done before A in 46 of 49 draws: cannot be told apart",
+    ]);
   });
 
   it("says who is not comparable, and why", () => {

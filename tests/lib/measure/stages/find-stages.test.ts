@@ -89,6 +89,48 @@ describe("stages of small invented charges", () => {
     ]);
   });
 
+  it("find one falling stretch of an unregulated charger in the stairs of a coarse recorder", () => {
+    const marked = (value: number): number => Math.round(value / 0.05) * 0.05;
+    const drooping = { hours: 6, v: (h: number) => marked(12.3 + 0.35 * h), a: (h: number) => marked(8 * (1 - h / 10)) };
+    expect(kindsOf([drooping])).toEqual(["drooping"]);
+  });
+
+  it("place the bend from an unregulated charger to its limit within two rows", () => {
+    const drooping = { hours: 6, v: (h: number) => 12.3 + 0.35 * h, a: (h: number) => 8 * (1 - h / 10) };
+    const held = { hours: 3, v: () => 14.4, a: (h: number) => 0.3 + 2.9 * Math.exp(-h / 0.8) };
+    const stages = stagesOf(logOf([drooping, held]));
+    expect(stages.map((stage) => stage.kind)).toEqual(["drooping", "constant-voltage"]);
+    expect(Math.abs((stages[1]?.startS ?? Number.NaN) - 6 * 3600)).toBeLessThanOrEqual(120);
+  });
+
+  it("find pulses of half a minute in a log with a row a minute, which sees one now and then", () => {
+    const periodS = 37;
+    const isPulse = (h: number): boolean => (h * 3600) % periodS < 12;
+    const pulsing = { hours: 2, v: (h: number) => (isPulse(h) ? 14.4 : 13.6), a: (h: number) => (isPulse(h) ? 5 : 0) };
+    expect(kindsOf([bulk, pulsing])).toEqual(["constant-current", "pulses"]);
+  });
+
+  it("keep a float one stage that follows the temperature over two days, though its current follows too", () => {
+    const swing = (h: number): number => Math.sin((h / 24) * 2 * Math.PI);
+    const warm = { hours: 48, v: (h: number) => 13.5 + 0.13 * swing(h), a: (h: number) => 0.12 + 0.05 * swing(h + 3) };
+    expect(kindsOf([bulk, absorption, warm])).toEqual(["constant-current", "constant-voltage", "float"]);
+  });
+
+  it("find leads off the battery, and leads the wrong way round", () => {
+    const off = { hours: 1, v: () => 0.02, a: () => 0 };
+    const wrong = { hours: 1, v: () => -12.4, a: () => 0 };
+    const stages = stagesOf(logOf([bulk, absorption, off, wrong]));
+    expect(stages.map((stage) => stage.kind)).toEqual(["constant-current", "constant-voltage", "no-battery", "reversed"]);
+    expect(stages[2]?.why).toMatch(/no current, and a voltage below 3.0 V/);
+    expect(stages[3]?.why).toMatch(/the wrong way round/);
+  });
+
+  it("name the two nearest kinds, and what each lacks, where a stretch fits none", () => {
+    const lettingGo = { hours: 2, v: (h: number) => 14.4 - 0.6 * h, a: (h: number) => 5 - 1.5 * h };
+    const odd = stagesOf(logOf([bulk, lettingGo, { ...bulk, hours: 1 }])).find((stage) => stage.kind === "unexplained");
+    expect(odd?.why).toMatch(/^fits no kind; nearest are "[^"]+", but .*; and "[^"]+", but /);
+  });
+
   it("find a discharge", () => {
     const load = { hours: 2, v: (h: number) => 12.5 - 0.2 * h, a: () => -3 };
     expect(kindsOf([load, bulk])).toEqual(["discharge", "constant-current"]);

@@ -2,10 +2,8 @@ import { describe, expect, it } from "vitest";
 import { assembleCharger } from "../../../../lib/publish/assemble/charger.ts";
 import { assembleTest } from "../../../../lib/publish/assemble/test.ts";
 import { chargerResult } from "../../../../lib/publish/results.ts";
+import { noForecast } from "../../../no-forecast.ts";
 import { absorption, type BenchOptions, bulk, contextOf, logOf, recordingOf, sha256 } from "../../measure/bench.ts";
-
-/** Forecasts take seconds and have tests of their own. */
-const forecaster = () => ({ reference: null, readyBy: [], season: [] });
 
 function assembled(...options: readonly BenchOptions[]) {
   const tests = options.map((one, i) => {
@@ -13,7 +11,14 @@ function assembled(...options: readonly BenchOptions[]) {
     return { context, result: assembleTest(context, [], []) };
   });
   const charger = tests[0]?.context.charger ?? contextOf().charger;
-  return assembleCharger({ id: "bench", charger, evidence: { file: "data/chargers/bench.yaml", sha256 }, tests, prose: null, forecaster });
+  return assembleCharger({
+    id: "bench",
+    charger,
+    evidence: { file: "data/chargers/bench.yaml", sha256 },
+    tests,
+    prose: null,
+    forecaster: noForecast,
+  });
 }
 
 const claims = { currentA: { value: 5, words: "5 A", from: "label" } };

@@ -3,6 +3,7 @@ import { resolveRules } from "../../../../lib/nouns/rules.ts";
 import { site } from "../../../../lib/nouns/site.ts";
 import { assembleMethods } from "../../../../lib/publish/assemble/methods.ts";
 import { run } from "../../../../lib/run.ts";
+import { noForecast } from "../../../no-forecast.ts";
 import { pathIn } from "../../../sites/cases.ts";
 
 const methods = assembleMethods(resolveRules(site.parse({ title: "Bench" })));
@@ -18,7 +19,7 @@ describe("method pages", () => {
   });
 
   it("are there for every figure, claim and finding that a workspace publishes", async () => {
-    const { results } = await run(pathIn("two-currencies"));
+    const { results } = await run(pathIn("two-currencies"), { forecast: noForecast });
     const ids = methods.map((method) => method.id);
     const used = (results?.tests ?? []).flatMap((test) => [
       ...[...test.figures, ...test.connections, ...test.recordings, ...test.readings].flatMap((one) =>

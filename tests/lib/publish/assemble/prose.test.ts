@@ -3,11 +3,12 @@ import { fillProse } from "../../../../lib/publish/assemble/prose.ts";
 import type { TestResult } from "../../../../lib/publish/results.ts";
 import { readProse } from "../../../../lib/read/prose.ts";
 import { run } from "../../../../lib/run.ts";
+import { noForecast } from "../../../no-forecast.ts";
 import { pathIn } from "../../../sites/cases.ts";
 
 let tests: readonly TestResult[] = [];
 beforeAll(async () => {
-  tests = (await run(pathIn("minimal"))).results?.tests ?? [];
+  tests = (await run(pathIn("minimal"), { forecast: noForecast })).results?.tests ?? [];
 });
 
 function fill(body: string) {
