@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { buildSync, transformSync } from "esbuild";
 
 const scripts = ["sort", "search", "compare", "explore-button"];
-/** Scripts of several modules, each a folder with an index.ts; fetched only when a reader asks for what they do. */
+/** Scripts of several modules, each a folder with an index.ts; only the page that needs one fetches it, the log explorer's when asked for. */
 const bundles = ["explore", "find", "side-by-side"];
 
 /**

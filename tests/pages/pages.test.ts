@@ -22,6 +22,8 @@ const pageKinds = {
   method: "/method/",
   "method entry": "/method/charge-recorded/",
   "method entry of two kinds": "/method/float-window/",
+  find: "/find/",
+  "side by side": "/compare/",
   signs: "/signs/",
   "how to quote": "/quote/",
   "how to quote a charger": "/quote/lantern-eight/",

@@ -1,19 +1,18 @@
 /** What keeps two tests from being held against each other. */
-import { formatStated } from "../../units/format.ts";
 import type { Aspect, Conditions } from "./compared.ts";
 
-const told: { readonly [A in Aspect]: { readonly what: string; readonly show: (conditions: Conditions) => string } } = {
-  nominalVoltageV: { what: "the battery's voltage", show: ({ nominalVoltageV }) => formatStated(nominalVoltageV, "V") },
-  construction: { what: "the kind of battery", show: ({ construction }) => construction },
-  capacityAh: { what: "the battery's capacity", show: ({ capacityAh }) => formatStated(capacityAh, "Ah") },
-  targetAt25C: {
-    what: "the target density",
-    show: ({ targetAt25C }) => (targetAt25C === null ? "none set" : formatStated(targetAt25C, "kg/l")),
-  },
+const names: Readonly<Record<Aspect, string>> = {
+  nominalVoltageV: "voltage",
+  construction: "kind of battery",
+  capacityAh: "capacity",
+  targetAt25C: "target density",
 };
 
 /** All aspects, in the order in which they are told. */
-export const aspects = Object.keys(told) as readonly Aspect[];
+export const aspects = Object.keys(names) as readonly Aspect[];
+
+/** What an aspect is called; its values stand in the table of the tests. */
+export const aspectName = (aspect: Aspect): string => names[aspect];
 
 /**
  * The aspects, of those asked for, in which two tests differ; [] for tests alike.
@@ -21,10 +20,4 @@ export const aspects = Object.keys(told) as readonly Aspect[];
  */
 export function differingAspects(a: Conditions, b: Conditions, asked: readonly Aspect[] = aspects): Aspect[] {
   return asked.filter((aspect) => a[aspect] !== b[aspect]);
-}
-
-/** "the battery's capacity differs (A 60 Ah, B 75 Ah)". */
-export function aspectWords(aspect: Aspect, each: readonly { readonly letter: string; readonly conditions: Conditions }[]): string {
-  const { what, show } = told[aspect];
-  return `${what} differs (${each.map(({ letter, conditions }) => `${letter} ${show(conditions)}`).join(", ")})`;
 }

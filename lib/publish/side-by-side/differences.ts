@@ -1,6 +1,6 @@
 /** Whether one figure of several chargers tells them apart, said in words. */
 import type { Aspect, ComparedFigure, Conditions } from "./compared.ts";
-import { aspectWords, differingAspects } from "./conditions.ts";
+import { aspectName, aspects, differingAspects } from "./conditions.ts";
 
 /** A charger's figure with what it was taken on. */
 export type Held = {
@@ -45,9 +45,9 @@ export function compareFigure(held: readonly Held[]): Statement[] {
   const alike = pairs.filter((pair) => barriers(pair).length === 0);
   return [
     ...orderStatements(alike),
-    ...pairStatement("=", alike.filter(isSame), "the same"),
-    ...pairStatement("≈", alike.filter(isTie), "cannot be told apart"),
-    ...barrierStatement(apart),
+    ...pairStatement("=", alike.filter(isSame), pairs.length, "the same"),
+    ...pairStatement("≈", alike.filter(isTie), pairs.length, "cannot be told apart"),
+    ...barrierStatement(apart, pairs.length),
     ...(missing.length === 0 ? [] : [{ sign: "" as const, words: absenceWords(missing) }]),
   ];
 }
@@ -67,8 +67,8 @@ function orderStatements(pairs: readonly Pair[]): Statement[] {
   return [...higherThan].sort().map(([letter, others]) => ({ sign: "≠", words: `${letter} is lower than ${listed(others)}` }));
 }
 
-function pairStatement(sign: Sign, pairs: readonly Pair[], words: string): Statement[] {
-  return pairs.length === 0 ? [] : [{ sign, words: `${pairNames(pairs)}: ${words}` }];
+function pairStatement(sign: Sign, pairs: readonly Pair[], ofPairs: number, words: string): Statement[] {
+  return pairs.length === 0 ? [] : [{ sign, words: `${pairNames(pairs, ofPairs)}: ${words}` }];
 }
 
 /** What keeps a pair apart: an aspect of what they were tested on, how the figure came about, or its unit. */
@@ -82,20 +82,19 @@ function barriers({ a, b }: Pair): (Aspect | "basis" | "unit")[] {
   ];
 }
 
-function barrierStatement(pairs: readonly Pair[]): Statement[] {
+function barrierStatement(pairs: readonly Pair[], ofPairs: number): Statement[] {
   if (pairs.length === 0) return [];
   const each = [...new Map(pairs.flatMap(({ a, b }) => [a, b]).map((one) => [one.letter, one])).values()].sort((a, b) =>
     a.letter < b.letter ? -1 : 1,
   );
-  const reasons = [...new Set(pairs.flatMap(barriers))].map((barrier) => {
-    if (barrier === "basis") return each.map(({ letter, figure }) => `${letter} is ${figure.basis}`).join(", ");
-    if (barrier === "unit") return each.map(({ letter, figure }) => `${letter} is in ${figure.unit}`).join(", ");
-    return aspectWords(
-      barrier,
-      each.flatMap(({ letter, conditions }) => (conditions === undefined ? [] : [{ letter, conditions }])),
-    );
-  });
-  return [{ sign: "∦", words: `${pairNames(pairs)}: not comparable because ${reasons.join("; ")}` }];
+  const found = new Set(pairs.flatMap(barriers));
+  const differing = aspects.filter((aspect) => found.has(aspect)).map(aspectName);
+  const reasons = [
+    ...(differing.length === 0 ? [] : [`${listed(differing)} ${differing.length === 1 ? "differs" : "differ"}`]),
+    ...(found.has("basis") ? [each.map(({ letter, figure }) => `${letter} is ${figure.basis}`).join(", ")] : []),
+    ...(found.has("unit") ? [each.map(({ letter, figure }) => `${letter} is in ${figure.unit}`).join(", ")] : []),
+  ];
+  return [{ sign: "∦", words: `${pairNames(pairs, ofPairs)}: not comparable because ${reasons.join("; ")}` }];
 }
 
 function onlyWords(present: readonly Present[], missing: readonly Held[]): string {
@@ -108,7 +107,10 @@ function absenceWords(missing: readonly Held[]): string {
     .join(", ");
 }
 
-const pairNames = (pairs: readonly Pair[]): string => pairs.map(({ a, b }) => `${a.letter} and ${b.letter}`).join("; ");
+/** "A and B; A and C"; "all" where several pairs are all there are. */
+function pairNames(pairs: readonly Pair[], ofPairs: number): string {
+  return pairs.length > 1 && pairs.length === ofPairs ? "all" : pairs.map(({ a, b }) => `${a.letter} and ${b.letter}`).join("; ");
+}
 
 /** "A", "A and B", "A, B and C". */
 export function listed(words: readonly string[]): string {

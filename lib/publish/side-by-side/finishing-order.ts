@@ -35,7 +35,9 @@ export function finishingOrder(finishers: readonly Finisher[]): Statement[] {
   return [
     ...pairs.map(({ a, b, aBeatsB, isTie }): Statement => {
       const [first, second, share] = aBeatsB >= 0.5 ? [a, b, aBeatsB] : [b, a, 1 - aBeatsB];
-      const draws = `${first} is done before ${second} in ${share * count} of ${count} draws`;
+      // Halves are all that can come; the share's division leaves a crumb beside them.
+      const won = Math.round(2 * share * count) / 2;
+      const draws = `${first} is done before ${second} in ${won} of ${count} draws`;
       return isTie ? { sign: "≈", words: `${draws}: cannot be told apart` } : { sign: "≠", words: draws };
     }),
     ...[...notComparable, ...absent].map(

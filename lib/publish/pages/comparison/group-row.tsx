@@ -45,8 +45,8 @@ export function GroupRow({ group, first, rest, find }: Props) {
         <OtherTests rows={group.others} />
         {/* Revealed by the script, which gathers what is chosen into a link. */}
         <label class="choose" hidden data-choose>
-          <input type="checkbox" name="charger" value={shown.charger.id} /> choose
-          <span class="unseen"> {shown.charger.name} to compare</span>
+          <input type="checkbox" name="charger" value={shown.charger.id} /> compare
+          <span class="unseen"> {shown.charger.name} with others</span>
         </label>
       </th>
       <td class="seen">
