@@ -1,18 +1,8 @@
 /** Reads a log's samples in parts, as lib/publish/log-samples lays them out. */
 
-export type LogIndex = {
-  readonly rows: number;
-  readonly spanS: number;
-  readonly startMs: number | null;
-  readonly zone: string;
-  readonly hasVoltage: boolean;
-  readonly hasCurrent: boolean;
-  readonly chunkRows: number;
-  readonly chunkStartS: readonly number[];
-  readonly chunkStartLine: readonly number[];
-  readonly overviewBuckets: number;
-  readonly gaps: readonly { readonly startS: number; readonly endS: number }[];
-};
+import type { LogIndex } from "../../../lib/publish/log-samples/encode.ts";
+
+export type { LogIndex };
 
 /** Samples or runs of samples in time order: for a single sample lowest and highest are one. */
 export type Points = {
