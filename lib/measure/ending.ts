@@ -2,6 +2,7 @@
 import type { StopRule } from "../nouns/instrument.ts";
 import type { Ender, Stage } from "../nouns/stage.ts";
 import type { Ending, MeasuredRecording } from "./recording.ts";
+import { finishedCurrentA } from "./stages/battery-scale.ts";
 
 /** What else is known of the time around and after a recording's end. */
 export type EndingFacts = {
@@ -18,10 +19,6 @@ export type EndingFacts = {
   readonly followed: boolean;
 };
 
-/** A current at the end of a stage below this share of the highest is that of a charge that has finished. */
-const finishedShare = 0.2;
-/** … or below C/50, about the end current of a starter battery at its limit (common practice). */
-const finishedShareOfC = 0.02;
 /** A charger that has reached its limit and gives nothing for longer than this has not only paused. Our definition: an hour. */
 const longPauseS = 3600;
 /** A voltage below this share of the one when the current stopped has clearly fallen. */
@@ -58,9 +55,9 @@ type Tail = {
  * Judges how a recording ended.
  *
  * A current that falls to nothing inside the recording, after a held voltage, while the battery relaxes to where nothing holds it, is
- * the charger's doing. Current (or a held voltage) at the last row means that something else ended the recording: the recorder, where
- * its stop rule fits the tail or something later shows the charge going on; a person or the mains, where it ends when they did. Else it
- * is not known. "The recording ended" is never read as "the charger finished".
+ * the charger's doing. Current (or a held voltage) at the last row means that something else ended the recording: a person or the mains,
+ * where it ends when they did; else the recorder, whose log is cut in mid-flow, whether its stop rule fits the tail or nobody knows what
+ * stopped it. "The recording ended" is never read as "the charger finished".
  */
 export function findEnding(recording: MeasuredRecording, facts: EndingFacts): Ending {
   const last = recording.stages.at(-1);
@@ -76,6 +73,7 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
   if (facts.seenRecording !== undefined && (facts.seenRecording !== "charger" || isIdleAtEnd))
     return known(facts.seenRecording, [`the test record says that ${words[facts.seenRecording]} ended this recording`]);
   const tail = tailOf(recording, facts, last);
+  if (last.kind === "no-battery" || last.kind === "reversed") return endingOffTheBattery(tail);
   return isIdleAtEnd && tail.before !== undefined ? endingWithoutCurrent(tail, tail.before) : endingWithCurrent(tail);
 }
 
@@ -99,6 +97,20 @@ function tailOf(recording: MeasuredRecording, facts: EndingFacts, last: Stage): 
     offAfterIdleMs: since(last.startS),
     // A recorder that writes when something moves may have been silent this long before it was stopped.
     slackMs: 1000 * Math.max(600, 5 * trace.intervalS, 1.1 * trace.gapAboveS),
+  };
+}
+
+/** The last rows show no battery: what the charger did by then, and after, was not seen. */
+function endingOffTheBattery({ facts, last, offAfterIdleMs, slackMs }: Tail): Ending {
+  const why = [`from line ${last.lines[0]} the recorder was not on the battery: ${last.why}`];
+  if (facts.seen === "mains") return known("mains", [...why, "the test record says that the mains failed"]);
+  if (offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs)
+    return known("person", [...why, "the clamps came off at that time"]);
+  return {
+    by: "unknown",
+    words: "not known: the leads were off the battery at the end, and nobody noted who took them off",
+    why,
+    wouldSettle: "the time at which the clamps came off",
   };
 }
 
@@ -152,7 +164,7 @@ function hadFinished({ stages, capacityAh }: MeasuredRecording, before: Stage): 
     case "constant-voltage":
     case "float": {
       const highestA = Math.max(...stages.map((stage) => stage.currentStartA ?? 0));
-      return (before.currentEndA ?? 0) < Math.max(finishedShare * highestA, finishedShareOfC * capacityAh);
+      return (before.currentEndA ?? 0) < finishedCurrentA(highestA, capacityAh);
     }
     default:
       return false;
@@ -177,8 +189,16 @@ function endingWithCurrent(tail: Tail): Ending {
   if (facts.followed) why.push("another recording of the same connection follows");
   if (offAfterEndMs !== undefined && offAfterEndMs > slackMs)
     why.push(`the charger stayed connected for ${(offAfterEndMs / 3_600_000).toFixed(1)} h after the last row`);
-  if (rule === undefined && later === undefined && offAfterEndMs !== undefined && Math.abs(offAfterEndMs) <= slackMs) {
-    why.push("the clamps came off at that time");
+  const cameOffThen = later === undefined && offAfterEndMs !== undefined && Math.abs(offAfterEndMs) <= slackMs;
+  if (cameOffThen) why.push("the clamps came off at that time");
+  if (cameOffThen && rule !== undefined)
+    return {
+      by: "unknown",
+      words: `not known: the clamps came off when the recorder's time was up; ${stand}`,
+      why,
+      wouldSettle: "a note of whether the recorder was still writing when the clamps came off",
+    };
+  if (cameOffThen) {
     const by = facts.seen === "mains" ? "mains" : "person";
     return { by, words: `${words[by]}; ${stand}`, why, wouldSettle: null };
   }
@@ -189,10 +209,11 @@ function endingWithCurrent(tail: Tail): Ending {
       why,
       wouldSettle: later === undefined ? "a clamp-meter reading before disconnecting, or a recorder that does not stop by itself" : null,
     };
+  if (offAfterEndMs === undefined) why.push("nobody noted when the clamps came off");
   return {
-    by: "unknown",
-    words: `not known (the recorder, the mains or a person); ${stand}`,
-    why,
+    by: "recorder",
+    words: `the recorder, cut in mid-flow; ${stand}`,
+    why: [...why, "nothing says what stopped the recorder: its own rule, its battery, a hand, or the mains if it was fed from them"],
     wouldSettle: "the time at which the clamps came off, and the rule by which the recorder stops",
   };
 }
@@ -207,14 +228,17 @@ function labelOf(stage: Stage): string {
   return stage.kind === "constant-current" ? "the constant-current stage" : `a stage of the kind ${stage.kind}`;
 }
 
+/** A recorder counts its hours and rows better than this; further off, that they are near its rule is chance. Our definition. */
+const fitShare = 0.001;
+
 /** Says how the recorder's stop rule fits the recording's tail; undefined where it does not, or there is none. */
 function fittingRule({ trace, counts }: MeasuredRecording, rule: StopRule | undefined): string | undefined {
   if (rule === undefined) return undefined;
   const count = trace.elapsedS.length;
   const hours = trace.spanS / 3600;
-  if (rule.afterH !== undefined && Math.abs(hours - rule.afterH) <= Math.max(0.01 * rule.afterH, (2 * trace.intervalS) / 3600))
+  if (rule.afterH !== undefined && Math.abs(hours - rule.afterH) <= Math.max(fitShare * rule.afterH, (2 * trace.intervalS) / 3600))
     return `the recording is ${hours.toFixed(1)} h long, and the recorder stops after ${rule.afterH} h ("${rule.words}")`;
-  if (rule.afterRows !== undefined && Math.abs(counts.samples - rule.afterRows) <= Math.max(2, 0.001 * rule.afterRows))
+  if (rule.afterRows !== undefined && Math.abs(counts.samples - rule.afterRows) <= Math.max(2, fitShare * rule.afterRows))
     return `the recording has ${counts.samples} rows, and the recorder stops after ${rule.afterRows} ("${rule.words}")`;
   if (rule.belowCurrentA !== undefined) {
     const forS = rule.forS ?? 0;

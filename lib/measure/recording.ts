@@ -3,6 +3,7 @@ import type { Evidence } from "../nouns/evidence.ts";
 import type { Instrument } from "../nouns/instrument.ts";
 import type { RowCounts } from "../nouns/samples.ts";
 import type { Ender, Stage } from "../nouns/stage.ts";
+import { findHoldingThresholds, type HoldingThresholds } from "../project/index.ts";
 import type { ReadAs } from "../read/dialect.ts";
 import type { Log } from "../read/log.ts";
 import { standardUncertaintyOf } from "../units/uncertainty.ts";
@@ -38,6 +39,8 @@ export type MeasuredRecording = RecordingFacts & {
   /** Instant of the trace's first sample, ms since 1970 UTC; undefined where the log only counts and nobody noted its start. */
   readonly startMs: number | undefined;
   readonly stages: readonly Stage[];
+  /** The voltages between which the charger holds by going on and off, where the recording shows that it does. */
+  readonly holding: HoldingThresholds | undefined;
   /** The battery's temperature by the visits around the recording; undefined where none read it. Set once the test is put together. */
   readonly visitTemperature: BatteryTemperature | undefined;
   /** As far as the recording alone shows it; the ending may add that the charger switched off. */
@@ -49,7 +52,7 @@ export function measureRecording(facts: RecordingFacts, log: Log): MeasuredRecor
   const trace = makeTrace(log.samples, facts.recorder?.longestIntervalS);
   const accuracyA = facts.recorder?.measures?.current;
   const zeroA = accuracyA === undefined ? 0 : Math.sqrt(3) * standardUncertaintyOf(accuracyA, 0);
-  const stages = measureStages(trace, findStages(trace, { zeroA, capacityAh: facts.capacityAh }));
+  const stages = measureStages(trace, findStages(trace, { zeroA, capacityAh: facts.capacityAh, cells: facts.cells }));
   return {
     ...facts,
     counts: log.counts,
@@ -58,6 +61,7 @@ export function measureRecording(facts: RecordingFacts, log: Log): MeasuredRecor
     trace,
     startMs: log.samples.startMs === undefined ? undefined : log.samples.startMs + trace.firstRowS * 1000,
     stages,
+    holding: stages.some((stage) => stage.kind === "on-off-holding") ? findHoldingThresholds(trace.voltagesV, trace.currentsA) : undefined,
     visitTemperature: undefined,
     characteristic: spellCharacteristic(stages, false),
   };

@@ -24,8 +24,6 @@ export type Trace = {
   readonly intervalS: number;
   /** A short time between rows, s (10th percentile): the pace of a recorder that writes when something moves. */
   readonly shortIntervalS: number;
-  /** Whether the recorder writes at no even pace (nine in ten rows against one in ten, more than threefold). */
-  readonly isUneven: boolean;
   /** A longer time between rows than this is a gap, s. */
   readonly gapAboveS: number;
   readonly gaps: readonly Gap[];
@@ -95,7 +93,6 @@ export function makeTrace(samples: Samples, longestIntervalS: number | undefined
     hasCurrent: samples.hasCurrent,
     intervalS,
     shortIntervalS: quantileOfSorted(sortedSteps, 0.1),
-    isUneven: quantileOfSorted(sortedSteps, 0.9) > 3 * quantileOfSorted(sortedSteps, 0.1),
     gapAboveS,
     gaps,
     stretches,

@@ -22,6 +22,25 @@ export function noiseOf(values: Float64Array): number {
 }
 
 /**
+ * Standard deviation of the noise where half of the series or more may be jumps, as in a train of pulses: `noiseOf`, or what the
+ * smaller quarter of the first differences says, where that is less.
+ *
+ * σ = q₁ ⁄ (0.3186 · √2), since the quartile of |d| of a normal variable of variance 2σ² lies there (Φ⁻¹(5/8) = 0.3186). A slope widens
+ * first differences, so they only ever lower the estimate. They cannot tell noise below the step that values are written in.
+ *
+ * @param values  in order; NaN must not occur
+ * @param step    the step that they are written in; 0 for none
+ */
+export function noiseBetweenJumps(values: Float64Array, step: number): number {
+  const noise = noiseOf(values);
+  if (noise <= step) return noise;
+  const stride = Math.max(1, Math.floor(values.length / differencesLookedAt));
+  const differences: number[] = [];
+  for (let i = 1; i < values.length; i += stride) differences.push(Math.abs((values[i] as number) - (values[i - 1] as number)));
+  return Math.min(noise, Math.max(step, quantileOfSorted(Float64Array.from(differences).sort(), 0.25) / (0.3186 * Math.SQRT2)));
+}
+
+/**
  * The smallest step that a series is written in: the smallest distance between different values, a few freaks let off.
  *
  * @returns 0 where all values are equal or there are fewer than two

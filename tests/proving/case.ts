@@ -111,8 +111,10 @@ function startFor(recorder: ProvingRecorder, charge: Charge, cutS: number): numb
 function endings(charge: Charge, setup: Setup, recorded: Recorded, truth: readonly Asked[]): Ender[] {
   if (recorded.toS > charge.clampsOffS) return ["person"];
   if (charge.finishedS !== undefined && recorded.toS > charge.finishedS) return ["charger"];
-  const by: Ender = recorded.stoppedByRule ? "recorder" : (setup.cut?.by ?? "person");
-  return truth.at(-1)?.kind === "on-off-holding" ? [by, "charger"] : [by];
+  const others: Ender[] = truth.at(-1)?.kind === "on-off-holding" ? ["charger"] : [];
+  if (recorded.stoppedByRule) return ["recorder", ...others];
+  const by = setup.cut?.by ?? "person";
+  return recorded.fellSilent ? ["recorder", by, ...others] : [by, ...others];
 }
 
 /** The visitor who takes the clamps off reads the clamp meter within this time before. A recording that ends in it has no later reading. */

@@ -5,12 +5,12 @@ import type { Recorded } from "./recorders.ts";
 
 /** How a recording is judged; printed as they stand here. */
 export const comparisonRules: readonly string[] = [
-  "A boundary between two true stages is right where a found one lies within one minute of it, or 1 % of the shorter of the two stages, or from the second row before it to the second row behind it, whichever reaches furthest. (Two rows are two sample intervals where the pace is even, and the whole of a gap where there is one.) A change that has no one instant, as a rounded corner, is a range, widened likewise.",
+  "A boundary between two true stages is right where a found one lies within one minute of it, or 1 % of the shorter of the two stages, or from the second row before it to the second row behind it, whichever reaches furthest. (Two rows are two sample intervals where the pace is even, and the whole of a gap where there is one.) A change that has no one instant, as a rounded corner, is a range, widened likewise. A train of pulses begins anywhere up to the first row that falls between two pulses, and may be over from the last row that falls into one: before and behind, a recorder that looks seldom sees nothing of it.",
   "A stage of fewer than 5 rows or less than 2 min is not asked for, nor is a boundary with such a stage.",
   "A stage's kind is that of the found stage with which it overlaps most.",
   "Where the recording cannot tell two kinds apart, both are right. An interruption that the recording does not see the end of may be rest, and so may a lower voltage that the battery has not come down to. A throttled current that is not seen to begin, or does not go back to the full one, may be any held current. A current that droops while the voltage moves by less than half a per cent may be the taper of a held voltage. A charger that holds by off and on may be anything to a recorder that sees it start again less than twice (two rows of each): nothing is then asked of it. Nothing is asked either of a throttled current whose voltage stays within half a per cent of the limit held beside it.",
   "A found boundary within reach of no true one, and not inside such a doubtful stage, is counted as false. Boundaries beside stages too short to be asked for are no false ones.",
-  "An ending is right, unknown or wrong. A charger that holds by off and on may be said to have ended its charge, whoever ended the recording. The facts beside the recording are when the clamps came off and, in some behaviours, what a visitor noted. Unknown is never wrong: most tails do not tell.",
+  "An ending is right, unknown or wrong. A charger that holds by off and on may be said to have ended its charge, whoever ended the recording. A recorder that had fallen silent while the charge went on ended its recording itself; to name whoever took the clamps off meanwhile is right too. The facts beside the recording are when the clamps came off and, in some behaviours, what a visitor noted. Unknown is never wrong: most tails do not tell.",
 ];
 
 export type Asked = {
@@ -18,6 +18,8 @@ export type Asked = {
   readonly mayBe: readonly StageKind[];
   /** Seconds from the recording's first row. */
   readonly startS: number;
+  /** The change into it may be seen from here … to here; both are `startS` where it has an instant that shows. */
+  readonly startsFromS: number;
   readonly startsByS: number;
   readonly endS: number;
   readonly isAsked: boolean;
@@ -46,7 +48,7 @@ export function stagesSeen(charge: Charge, recorded: Recorded): Asked[] {
   const { samples, fromS, toS } = recorded;
   return charge.stages
     .filter((stage) => stage.endS > fromS && stage.startS < toS)
-    .map((stage) => {
+    .map((stage, index, seen) => {
       const startS = Math.max(0, stage.startS - fromS);
       const endS = Math.min(toS, stage.endS) - fromS;
       const isDoubtful =
@@ -56,7 +58,8 @@ export function stagesSeen(charge: Charge, recorded: Recorded): Asked[] {
         kind: stage.kind,
         mayBe: [...stage.mayBe, ...alsoTrue(stage, charge, recorded)],
         startS,
-        startsByS: Math.max(startS, Math.min(endS, startRange(stage) - fromS)),
+        startsFromS: seen[index - 1]?.kind === "pulses" ? lastPulseSeenS(seen[index - 1] as TruthStage, recorded) : startS,
+        startsByS: Math.max(startS, Math.min(endS, stage.kind === "pulses" ? firstPauseSeenS(stage, recorded) : startRange(stage) - fromS)),
         endS,
         isAsked: !isDoubtful && endS - startS >= leastS && rowsWithin(samples.elapsedS, startS, endS) >= leastRows,
         isDoubtful,
@@ -67,6 +70,32 @@ export function stagesSeen(charge: Charge, recorded: Recorded): Asked[] {
 /** Holding off and on begins when the charge ends, or with the first time that it starts again: both are fair readings. */
 function startRange(stage: TruthStage): number {
   return stage.kind === "on-off-holding" ? (stage.flows[0]?.fromS ?? stage.endS) : stage.startsByS;
+}
+
+/** The last row that falls into a pulse, s from the first row; the stage's start where none does. */
+function lastPulseSeenS(stage: TruthStage, { samples, fromS }: Recorded): number {
+  const startS = Math.max(0, stage.startS - fromS);
+  for (let row = firstAtOrAfter(samples.elapsedS, stage.endS - fromS) - 1; row >= 0; row--) {
+    const atS = samples.elapsedS[row] ?? Number.NaN;
+    if (atS < startS) break;
+    if (flowsAt(stage, atS + fromS)) return atS;
+  }
+  return startS;
+}
+
+/** The first row that falls between two pulses, s from the first row; the stage's end where none does. */
+function firstPauseSeenS(stage: TruthStage, { samples, fromS }: Recorded): number {
+  const endS = stage.endS - fromS;
+  for (let row = firstAtOrAfter(samples.elapsedS, stage.startS - fromS); row < samples.elapsedS.length; row++) {
+    const atS = samples.elapsedS[row] ?? Number.NaN;
+    if (atS >= endS) break;
+    if (!flowsAt(stage, atS + fromS)) return atS;
+  }
+  return endS;
+}
+
+function flowsAt(stage: TruthStage, second: number): boolean {
+  return stage.flows.some((flow) => second >= flow.fromS && second < flow.toS);
 }
 
 /** Whether a throttled stage hardly left the voltage that is held before or behind it: its middle is looked at. */
@@ -167,11 +196,11 @@ function windowAround(before: Asked, after: Asked, elapsedS: Float64Array): { at
   const shorterS = Math.min(before.endS - before.startS, after.endS - after.startS);
   const reachS = Math.max(allowedS, allowedShare * shorterS);
   const rowAt = (index: number): number => elapsedS[Math.max(0, Math.min(elapsedS.length - 1, index))] ?? Number.NaN;
-  const rowBefore = rowAt(firstAtOrAfter(elapsedS, after.startS) - 2);
+  const rowBefore = rowAt(firstAtOrAfter(elapsedS, after.startsFromS) - 2);
   const rowAfter = rowAt(firstAtOrAfter(elapsedS, after.startsByS) + 1);
   return {
     atS: after.startS,
-    fromS: Math.min(after.startS - reachS, rowBefore),
+    fromS: Math.min(after.startsFromS - reachS, rowBefore),
     toS: Math.max(after.startsByS + reachS, rowAfter),
     isAsked: before.isAsked && after.isAsked && !after.isDoubtful && !before.isDoubtful,
   };

@@ -125,6 +125,8 @@ export type Recorded = {
   readonly fromS: number;
   readonly toS: number;
   readonly stoppedByRule: boolean;
+  /** It had stopped writing before the last moment that it was meant to see. */
+  readonly fellSilent: boolean;
 };
 
 export type RecordingPlan = { readonly fromS: number; readonly toS: number; readonly rangeA: number; readonly startMs: number };
@@ -146,10 +148,12 @@ export function record(recorder: ProvingRecorder, charge: Charge, plan: Recordin
   let unwritten: Row | undefined;
   let lowSinceS: number | undefined;
   let stoppedByRule = false;
+  let fellSilent = false;
   for (let look = 0; look * intervalS <= spanS && !stoppedByRule; look++) {
     const atS = look * intervalS;
     const row = lookAt(recorder, charge, plan.fromS + atS, atS, (driftA * atS) / spanS, plan.rangeA, random);
     const isSilent = gaps.some(([start, end]) => atS > start && atS < end);
+    fellSilent = isSilent;
     if (!isSilent) {
       const why = reasonToWrite(recorder, rows.at(-1), row);
       if (why === "change" && unwritten !== undefined) rows.push(unwritten);
@@ -162,7 +166,13 @@ export function record(recorder: ProvingRecorder, charge: Charge, plan: Recordin
       (stop.afterH !== undefined && atS >= stop.afterH * 3600) ||
       (stop.afterRows !== undefined && rows.length >= stop.afterRows);
   }
-  return { samples: samplesOf(rows, plan.startMs), fromS: plan.fromS, toS: plan.fromS + (rows.at(-1)?.atS ?? 0), stoppedByRule };
+  return {
+    samples: samplesOf(rows, plan.startMs),
+    fromS: plan.fromS,
+    toS: plan.fromS + (rows.at(-1)?.atS ?? 0),
+    stoppedByRule,
+    fellSilent,
+  };
 }
 
 type Row = { readonly atS: number; readonly voltageV: number; readonly currentA: number };

@@ -6,8 +6,8 @@ import type { Series } from "./series.ts";
 
 /** A voltage limit counts as reached within this share of it, once the current has begun to fall. */
 const reachShareV = 0.007;
-/** The fall is drawn down to this logarithm (16 %), through no more than so many values. */
-const deepEnough = 0.17;
+/** The fall is drawn down to this logarithm (13 %), through no more than so many values: deeper down a taper bends as no parabola does. */
+const deepEnough = 0.14;
 const mostFollowed = 20_000;
 /** The hinge is looked for through so many means of the values, with at least so many behind it. */
 const mostHingePoints = 300;

@@ -25,6 +25,8 @@ const limiterOf: Readonly<Record<StageKind, Limiter>> = {
   rest: "nobody",
   interrupted: "nobody",
   discharge: "nobody",
+  "no-battery": "nobody",
+  reversed: "unknown",
   unexplained: "unknown",
 };
 

@@ -1,5 +1,5 @@
 /** Joins pieces into the stretches that a person would see: alike neighbours, splinters, still stretches, rounded corners. */
-import { currentHeldBelow, elasticityOf, endsOf, type Regime, regimeOf, type Scales } from "./pieces.ts";
+import { currentHeldBelow, elasticityOf, endsOf, type Regime, regimeOf, type Scales, softlyHeldAbove, stillShareV } from "./pieces.ts";
 import type { Segment } from "./segments.ts";
 import type { Series } from "./series.ts";
 
@@ -10,10 +10,8 @@ export const sameCurrentShare = 0.06;
 export const sameVoltageShare = 0.006;
 /** What is unsettled before a limit is shorter than this share of the charge before it. */
 const unsettledShare = 0.25;
-/** A voltage that climbs by more than this share over a stretch creeps. */
-const creepShareV = 0.004;
 /** A current that falls to less than one over this from one value to the next has been lowered. */
-const jumpShareA = 1.15;
+export const jumpShareA = 1.15;
 /** Less than this, between two stages, is the change itself. */
 const splinterS = 30;
 const splinterIntervals = 3.5;
@@ -52,12 +50,17 @@ function continues(a: Segment, b: Segment): boolean {
       return near(a.ends.endV, b.ends.startV, sameVoltageShare) && near(a.ends.meanV, b.ends.meanV, 2 * sameVoltageShare);
     case "idle":
       // A held voltage with next to no current is no rest: the voltage jumps where the charger lets go or takes up again.
-      return near(a.ends.endV, b.ends.startV, idleJumpShareV);
+      return near(a.ends.endV, b.ends.startV, idleJumpShareV) && !fallsAway(a, b);
     case "steady":
       return near(a.ends.meanA, b.ends.meanA, sameCurrentShare) && near(a.ends.meanV, b.ends.meanV, sameVoltageShare);
     default:
       return true;
   }
+}
+
+/** Whether a voltage that had stood still falls: a battery at rest comes down slower and slower, so something had held it. */
+function fallsAway(a: Segment, b: Segment): boolean {
+  return near(a.ends.startV, a.ends.endV, stillShareV) && b.ends.endV < a.ends.endV * (1 - 2 * sameVoltageShare);
 }
 
 function join(a: Segment, b: Segment, regime: Regime, series: Series): Segment {
@@ -92,11 +95,11 @@ function reconsider(segments: readonly Segment[]): Segment[] {
   return segments.map((segment, index) => {
     if (segment.regime !== "U") return segment;
     const before = segments[index - 1];
-    // An unregulated charger nears its end with both nearly still: what still creeps up where a falling current left off is no limit.
+    // An unregulated charger nears its end with both nearly still: what creeps on, or back, where a falling current left off is no limit.
     const creeps =
       before?.regime === "W" &&
       near(before.ends.endV, segment.ends.startV, sameVoltageShare) &&
-      segment.ends.endV > segment.ends.startV * (1 + creepShareV);
+      elasticityOf(segment.ends) < softlyHeldAbove;
     return creeps || regimeOf(segment.ends, quietScales) === "W" ? { ...segment, regime: "W" } : segment;
   });
 }
@@ -192,6 +195,9 @@ export function durationS(segment: { from: number; to: number }, series: Series)
   return (series.timesS[segment.to - 1] as number) - (series.timesS[segment.from] as number);
 }
 
+/** What happens in a moment and still is a stage. */
+const eventRegimes: ReadonlySet<Regime> = new Set(["idle", "discharge", "pulses", "on-off"]);
+
 /** A stretch of a few samples between two stages is the change itself, not a stage; it goes to the stage that follows. */
 function absorbSplinters(segments: readonly Segment[], series: Series): Segment[] {
   const queue = [...segments];
@@ -199,7 +205,7 @@ function absorbSplinters(segments: readonly Segment[], series: Series): Segment[
   while (queue.length > 0) {
     const segment = queue.shift() as Segment;
     const next = queue[0];
-    const isEvent = segment.regime === "idle" || segment.regime === "discharge" || segment.regime === "pulses";
+    const isEvent = eventRegimes.has(segment.regime);
     const untilS = (series.timesS[segment.to] ?? series.timesS.at(-1)) as number;
     const isSplinter = untilS - (series.timesS[segment.from] as number) < Math.max(splinterS, splinterIntervals * series.stepS);
     if (!isSplinter || isEvent || next === undefined) {

@@ -8,7 +8,7 @@
 import { median } from "../../signal/order-statistics.ts";
 
 /** What is regulated: I the current, U the voltage, W neither, steady: both stand still, so it cannot be told; idle: no current. */
-export type Regime = "I" | "U" | "W" | "steady" | "idle" | "discharge" | "pulses" | "unexplained";
+export type Regime = "I" | "U" | "W" | "steady" | "idle" | "discharge" | "pulses" | "on-off" | "unexplained";
 
 /** Ends and middle of a stretch, from medians over its first and last bins. */
 export type Ends = {
@@ -35,12 +35,12 @@ export const currentHeldBelow = 1.5;
 export const voltageHeldAbove = 12;
 
 /** A change of less than this share is taken as none, however quiet the log: no charger regulates better. */
-const stillShareV = 0.0015;
+export const stillShareV = 0.0015;
 const stillShareA = 0.01;
 /** A held voltage may drift by this share, as where the drop on the leads shrinks with the current; more is not held. */
-const heldShareV = 0.015;
+export const heldShareV = 0.015;
 /** A soft limit lets the voltage creep further, but then the current falls by far more than any unregulated charger's. */
-const softlyHeldAbove = 40;
+export const softlyHeldAbove = 40;
 const softlyHeldShareV = 0.04;
 /** A current under this share of the top that stands still while the voltage moves is a battery resting, read with an offset. */
 const offsetShareA = 0.02;

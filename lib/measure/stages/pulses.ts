@@ -3,10 +3,16 @@ import type { Trace } from "../trace.ts";
 import type { Series } from "./series.ts";
 
 /** Common practice (and the proposal in docs/method.md): more than two changes between high and low in ten minutes are pulses. */
-const windowS = 600;
+const shortestWindowS = 600;
 const changesInWindow = 6;
-/** A recorder that looks in step with the pulses loses sight of them; sightings no further apart than this are one train. */
-const bridgedS = 1200;
+/** A recorder that looks about as seldom as the current changes sees some of the changes only; the window holds this many rows then. */
+const rowsInWindow = 25;
+/** What takes longer is a charger switching itself on and off, and each time is a stage. Our definition: an hour. */
+export const longestWindowS = 3600;
+/** A charger that pauses for longer is not pulsing: so many changes do not fit into the window. */
+export const shortestPauseS = (2 * shortestWindowS) / changesInWindow;
+/** A recorder that looks in step with the pulses loses sight of them; sightings no further apart than so many windows are one train. */
+const bridgedWindows = 2;
 /** A change goes from below a quarter to above three quarters of the pulse's height, or back, so that noise makes none. */
 const lowShare = 0.25;
 const highShare = 0.75;
@@ -19,12 +25,20 @@ const leastShare = 0.2;
  * @param trace  with current
  * @param topA   the highest sustained current, A
  * @param noiseA noise of the current, A
+ * @param known  ranges of samples whose changes are already known to be something else
  * @returns half-open ranges of samples, in order, not touching
  */
-export function findPulses(trace: Trace, topA: number, noiseA: number): [number, number][] {
+export function findPulses(
+  trace: Trace,
+  topA: number,
+  noiseA: number,
+  known: readonly { readonly from: number; readonly to: number }[] = [],
+): [number, number][] {
   const { elapsedS, currentsA } = trace;
-  const least = Math.max(leastShare * topA, 10 * noiseA);
-  const changes = swings(currentsA, least);
+  const windowS = Math.min(longestWindowS, Math.max(shortestWindowS, rowsInWindow * trace.intervalS));
+  const changes = swings(currentsA, Math.max(leastShare * topA, 10 * noiseA)).filter(
+    (sample) => !known.some(({ from, to }) => sample >= from && sample <= to),
+  );
   const ranges: [number, number][] = [];
   for (let i = changesInWindow - 1; i < changes.length; i++) {
     const first = changes[i - changesInWindow + 1] as number;
@@ -32,11 +46,21 @@ export function findPulses(trace: Trace, topA: number, noiseA: number): [number,
     if ((elapsedS[last] as number) - (elapsedS[first] as number) > windowS) continue;
     const previous = ranges.at(-1);
     // A train that the recorder loses sight of for a moment is one train.
-    const isSame = previous !== undefined && (elapsedS[first] as number) - (elapsedS[previous[1] - 1] as number) <= bridgedS;
+    const isSame =
+      previous !== undefined && (elapsedS[first] as number) - (elapsedS[previous[1] - 1] as number) <= bridgedWindows * windowS;
     if (previous !== undefined && isSame) previous[1] = last + 1;
     else ranges.push([first, last + 1]);
   }
+  const last = ranges.at(-1);
+  if (last !== undefined && endsInPulse(last, changes, elapsedS)) last[1] = elapsedS.length;
   return ranges;
+}
+
+/** Whether the log ends sooner after a train's last change than the train's changes follow each other: it ended in the midst of it. */
+function endsInPulse([from, to]: readonly [number, number], changes: readonly number[], elapsedS: Float64Array): boolean {
+  const own = changes.filter((sample) => sample >= from && sample < to).map((sample) => elapsedS[sample] as number);
+  const longestS = own.reduce((longest, atS, index) => Math.max(longest, atS - (own[index - 1] ?? atS)), 0);
+  return (elapsedS.at(-1) as number) - (elapsedS[to - 1] as number) <= longestS;
 }
 
 /**
@@ -51,11 +75,11 @@ function swings(currentsA: Float64Array, least: number): number[] {
   for (let i = 1; i < currentsA.length; i++) {
     const value = currentsA[i] as number;
     if (isHigh !== true && value - low >= least * highShare) {
-      if (isHigh === false) changes.push(i);
+      changes.push(i);
       isHigh = true;
       high = value;
     } else if (isHigh !== false && high - value >= least * (1 - lowShare)) {
-      if (isHigh === true) changes.push(i);
+      changes.push(i);
       isHigh = false;
       low = value;
     }

@@ -1,8 +1,9 @@
 /** A trace at an even pace, and the scales by which to read it: what the search for stages works on. */
-import { binned } from "../../signal/condense.ts";
-import { noiseOf, stepOf } from "../../signal/noise.ts";
+import { type Bins, binned } from "../../signal/condense.ts";
+import { noiseBetweenJumps, stepOf } from "../../signal/noise.ts";
 import { quantile } from "../../signal/order-statistics.ts";
 import { highestSlidingMean } from "../../signal/sliding-mean.ts";
+import { smoothSteps } from "../../signal/smooth-steps.ts";
 import type { Trace } from "../trace.ts";
 import type { Scales } from "./pieces.ts";
 
@@ -12,6 +13,8 @@ export type StageHints = {
   readonly zeroA?: number;
   /** The battery's capacity, Ah: what is little current for it. */
   readonly capacityAh?: number;
+  /** The battery's cells in series. */
+  readonly cells?: number;
 };
 
 /** A log is looked at in at most this many bins; ten days at a bin of ten seconds. */
@@ -26,6 +29,10 @@ export type Series = {
   readonly currentsA: Float64Array;
   /** The trace's first sample at or behind each place; one more at the end. */
   readonly samples: Uint32Array;
+  /** Places that follow a gap. */
+  readonly gapEnds: readonly number[];
+  /** … and of these, places that follow a gap over which the voltage fell: something changed in it, and nobody saw when. */
+  readonly breaks: readonly number[];
   readonly stepS: number;
   /** Noise of a place's values: lower than a sample's where many were averaged, and as the samples say where places were filled in. */
   readonly noiseV: number;
@@ -37,34 +44,50 @@ export type Series = {
 
 /** Brings a trace to an even pace: bins of equal width, quiet pauses filled in. */
 export function evenSeries(trace: Trace, topA: number): Series {
-  const { elapsedS, voltagesV, currentsA } = trace;
+  const { elapsedS } = trace;
+  const [stepV, stepA] = [stepOf(trace.voltagesV), stepOf(trace.currentsA)];
+  // The treads of a coarse recorder's stairs would each look like something held.
+  const voltagesV = smoothSteps(elapsedS, trace.voltagesV, stepV);
+  const currentsA = smoothSteps(elapsedS, trace.currentsA, stepA);
   const stepS = Math.max(trace.shortIntervalS * 0.999, trace.spanS / mostBins, 1e-6);
-  const bins = binned(elapsedS, voltagesV, currentsA, trace.stretches, stepS, [alikeShare * quantile(voltagesV, 0.5), alikeShare * topA]);
+  const alike = [alikeShare * quantile(voltagesV, 0.5), alikeShare * topA] as const;
+  const bins = binned(elapsedS, voltagesV, currentsA, trace.stretches, stepS, alike);
+  const gapEnds = gapEndsOf(bins, trace.stretches);
   const isFilled = bins.times.length > elapsedS.length;
-  const [stepV, stepA] = [stepOf(voltagesV), stepOf(currentsA)];
   return {
     timesS: bins.times,
     voltagesV: bins.first,
     currentsA: bins.second,
     samples: bins.samples,
+    gapEnds,
+    breaks: gapEnds.filter((at) => fallsInto(at, bins.first, alike[0])),
     stepS,
-    noiseV: Math.max(noiseOf(isFilled ? voltagesV : bins.first), stepV / Math.sqrt(12)),
-    noiseA: Math.max(noiseOfCurrent(isFilled ? currentsA : bins.second, trace, topA), stepA / Math.sqrt(12)),
+    noiseV: noiseOrStep(isFilled ? voltagesV : bins.first, stepV),
+    noiseA: noiseOrStep(isFilled ? currentsA : bins.second, stepA),
     stepV,
     stepA,
   };
 }
 
-/**
- * A recorder that writes when something moves writes mostly edges, and a train of pulses would pass for noise: there, no more than this
- * share of the highest current is noise.
- */
-const mostNoiseShare = 0.05;
+/** Places at which a stretch begins, save the first. */
+function gapEndsOf({ samples }: Bins, stretches: Trace["stretches"]): number[] {
+  const begins = new Set(stretches.slice(1).map(([from]) => from));
+  const places: number[] = [];
+  for (let at = 1; at + 1 < samples.length; at++) if (begins.has(samples[at] as number) && samples[at] !== samples[at - 1]) places.push(at);
+  return places;
+}
 
-/** Noise of a current, A. */
-function noiseOfCurrent(values: Float64Array, trace: Trace, topA: number): number {
-  const noiseA = noiseOf(values);
-  return trace.isUneven ? Math.min(noiseA, mostNoiseShare * topA) : noiseA;
+/**
+ * Whether the voltage at a place is clearly lower than at the one before. A voltage that rises over a gap may be one charge going on, and
+ * so may a current that falls; only a charge that stopped or went over to another step lets the voltage fall.
+ */
+function fallsInto(at: number, voltagesV: Float64Array, alikeV: number): boolean {
+  return (voltagesV[at] as number) < (voltagesV[at - 1] as number) - alikeV;
+}
+
+/** Noise of a channel, and never less than what writing it in steps does to it. */
+function noiseOrStep(values: Float64Array, step: number): number {
+  return Math.max(noiseBetweenJumps(values, step), step / Math.sqrt(12));
 }
 
 /** However coarse the recorder, a current above this share of the highest is a current. */
@@ -74,8 +97,8 @@ const mostIdleShare = 0.1;
 export function scalesOf(trace: Trace, { zeroA = 0 }: StageHints): Scales {
   const stepA = stepOf(trace.currentsA);
   const topA = topCurrent(trace);
-  const noiseA = Math.max(noiseOfCurrent(trace.currentsA, trace, topA), stepA / Math.sqrt(12));
-  const noiseV = Math.max(noiseOf(trace.voltagesV), stepOf(trace.voltagesV) / Math.sqrt(12));
+  const noiseA = noiseOrStep(trace.currentsA, stepA);
+  const noiseV = noiseOrStep(trace.voltagesV, stepOf(trace.voltagesV));
   // A hundredth of the highest current is common practice for "off"; a finer recorder lowers it, a coarser one raises it.
   const offA = Math.min(zeroA > 0 ? zeroA : 0.01 * topA, mostIdleShare * topA);
   return { noiseV, noiseA, idleA: Math.max(offA, 2 * stepA, 3 * noiseA, 0.002 * topA), topA };

@@ -69,6 +69,23 @@ const cases: readonly Case[] = [
     why: /clamp meter found 2.1 A/,
   },
   {
+    title: "the charger: it let go of its limit at C/30, within the usual tail currents, and half an hour of rest shows the battery let go",
+    recording: () => recorded([bulk, { hours: 3, v: () => 14.4, a: (h) => 1.9 + 3.1 * Math.exp(-h / 0.8) }, { ...rest, hours: 0.5 }]),
+    by: "charger",
+    words: /^the charger$/,
+  },
+  {
+    title: "not known: a charger that never gives more than C/40 stopped at its limit with nearly all of it flowing",
+    recording: () =>
+      recorded([
+        { hours: 20, v: (h) => 12.3 + 0.105 * h, a: () => 1.5 },
+        { hours: 1, v: () => 14.4, a: (h) => 1.5 - 0.3 * h },
+        { ...rest, hours: 0.5 },
+      ]),
+    by: "unknown",
+    words: /^not known: current stopped/,
+  },
+  {
     title: "not known: the current stopped in the middle of the bulk, where no charger ends",
     recording: () => recorded(brokenOff),
     by: "unknown",

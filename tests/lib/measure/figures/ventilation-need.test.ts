@@ -41,6 +41,12 @@ describe("fresh air asked for while charging", () => {
     expect(ventilationNeed.compute(charged([rest]))).toMatchObject({ absent: "not recorded" });
   });
 
+  it("takes no leads off the battery, nor any the wrong way round, for a charge", () => {
+    const off: Part = { hours: 1, v: () => 0.02, a: () => 0 };
+    const wrong: Part = { hours: 1, v: () => -12.4, a: () => 0 };
+    for (const part of [off, wrong]) expect(ventilationNeed.compute(charged([part]))).toMatchObject({ absent: "not recorded" });
+  });
+
   it("is absent where nobody saw a voltage, telling the safe side in words: the higher design current", () => {
     expect(ventilationNeed.compute(contextOf())).toMatchObject({ absent: "not recorded", why: expect.stringContaining("0.36 m³/h") });
   });

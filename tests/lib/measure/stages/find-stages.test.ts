@@ -1,6 +1,20 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { findStages } from "../../../../lib/measure/stages/find-stages.ts";
+import { makeTrace } from "../../../../lib/measure/trace.ts";
 import type { Stage, StageKind } from "../../../../lib/nouns/stage.ts";
-import { absorption, bulk, type Columns, float, logOf, type Part, recordingOf, recordingOfSamples, rest, rows } from "../bench.ts";
+import {
+  absorption,
+  bulk,
+  type Columns,
+  float,
+  logOf,
+  type Part,
+  recordingOf,
+  recordingOfSamples,
+  rest,
+  rows,
+  samplesOf,
+} from "../bench.ts";
 import { type FieldCharge, fieldRecorder, readFieldCharges } from "../field-log.ts";
 
 const stagesOf = (columns: Columns) => recordingOf(columns).stages;
@@ -114,6 +128,40 @@ describe("stages of small invented charges", () => {
     const swing = (h: number): number => Math.sin((h / 24) * 2 * Math.PI);
     const warm = { hours: 48, v: (h: number) => 13.5 + 0.13 * swing(h), a: (h: number) => 0.12 + 0.05 * swing(h + 3) };
     expect(kindsOf([bulk, absorption, warm])).toEqual(["constant-current", "constant-voltage", "float"]);
+  });
+
+  it("keep a float one stage whose current is below what the recorder tells from none, while the day lets its voltage sink", () => {
+    const warm = { hours: 30, v: (h: number) => 13.6 - 0.2 * Math.sin((h / 24) * Math.PI), a: () => 0.06 };
+    expect(kindsOf([bulk, absorption, warm])).toEqual(["constant-current", "constant-voltage", "float"]);
+  });
+
+  it("take a float that is changed over to early, with C/26 flowing, for a float and not for a charge that goes on", () => {
+    const early = { hours: 2, v: () => 14.4, a: (h: number) => 5 * Math.exp(-h / 2.6) };
+    const drifting = { hours: 12, v: (h: number) => 13.4 + 0.01 * h, a: (h: number) => 0.6 - 0.01 * h };
+    expect(kindsOf([bulk, early, drifting])).toEqual(["constant-current", "constant-voltage", "float"]);
+  });
+
+  it("let no piece bridge a gap in which the charge ended: the change lies at the gap", () => {
+    const log = logOf([bulk, { ...absorption, hours: 3 }, { hours: 4, v: (h: number) => 12.9 - 0.02 * h, a: () => 0 }]);
+    const isSeen = log.s.map((atS) => atS < 7.4 * 3600 || atS > 8.2 * 3600);
+    const stages = stagesOf({
+      s: log.s.filter((_, row) => isSeen[row]),
+      v: log.v.filter((_, row) => isSeen[row]),
+      a: log.a.filter((_, row) => isSeen[row]),
+    });
+    expect(stages.map((stage) => stage.kind)).toEqual(["constant-current", "constant-voltage", "rest"]);
+    expect(stages[2]?.startS).toBeGreaterThanOrEqual(7.4 * 3600 - 60);
+    expect(stages[2]?.startS).toBeLessThanOrEqual(8.2 * 3600 + 60);
+  });
+
+  it("take a battery's cells from its record: at 17 V a 24 V battery is flat, and its voltage would tell of six cells", () => {
+    const flat = { hours: 5, v: (h: number) => 15 + 0.4 * h, a: () => 5 };
+    const off = { hours: 1, v: () => 5, a: () => 0 };
+    const trace = makeTrace(samplesOf(logOf([flat, off]), undefined), undefined);
+    // Leads off the battery show less than 0.5 V a cell: 6 V of twelve cells, 3 V of six.
+    const lastKind = (cells?: number): StageKind | undefined => findStages(trace, cells === undefined ? {} : { cells }).at(-1)?.kind;
+    expect(lastKind(12)).toBe("no-battery");
+    expect(lastKind()).toBe("rest");
   });
 
   it("find leads off the battery, and leads the wrong way round", () => {
