@@ -3,6 +3,7 @@ import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { formatProblem } from "../../lib/nouns/problem.ts";
 import { run } from "../../lib/run.ts";
+import { noForecast } from "../no-forecast.ts";
 
 const here = new URL("./", import.meta.url);
 
@@ -22,7 +23,7 @@ export const pathIn = (name: string, file = "in"): string => fileURLToPath(new U
  *   workspace; numbers keep nine digits, more than any figure carries and fewer than machines differ in.
  */
 export async function runCase(name: string): Promise<{ results: string; problems: string }> {
-  const outcome = await run(pathIn(name));
+  const outcome = await run(pathIn(name), { forecast: noForecast });
   const { index, tests, chargers } = outcome.results ?? {};
   const kept = { index: index === undefined ? undefined : { ...index, methods: [], rules: [] }, tests, chargers };
   const rounded = (_: string, value: unknown): unknown =>
