@@ -32,6 +32,13 @@ export const sensibleCurrentShare: Readonly<Record<Construction, number>> = {
   gel: 0.2,
 };
 
+/**
+ * The highest voltage a sealed battery is commonly charged with at 25 °C, V a cell: 14.8 V on a 12 V AGM, 14.4 V on gel (common practice).
+ * Surely above that by more than sheets differ, it dries out and may heat.
+ */
+const sealedLimitVPerCell: Readonly<Partial<Record<Construction, number>>> = { AGM: 14.8 / 6, gel: 14.4 / 6 };
+const sheetsDifferVPerCell = 0.03;
+
 /** A sealed battery as flat as this may not recover, and can heat: our line, well below the 20 % of common warnings. */
 const sealedTooFlat = 0.1;
 /** Margin to the freezing point, K: the layered top of the acid freezes first. Our judgement. */
@@ -41,6 +48,7 @@ const frostMarginK = 3;
  * Why a battery should not simply be put on this charger.
  * @param densityAt25C  kg/l of its acid as flat as it is
  * @param bulkA  the charger's current at its least, A: only what is sure counts against it
+ * @param peakVPerCell  the highest voltage that the charger surely goes to, V a cell; 0 where that is not known
  * @returns reasons in words fit for a reader; none where nothing speaks against it. The battery maker's sheet comes first.
  */
 export function reasonsAgainst(
@@ -50,6 +58,7 @@ export function reasonsAgainst(
   densityAt25C: number,
   bulkA: Range,
   airC: number,
+  peakVPerCell = 0,
 ): string[] {
   const reasons: string[] = [];
   const freezesAtC = freezingPointC(densityAt25C);
@@ -57,6 +66,11 @@ export function reasonsAgainst(
     reasons.push("its acid may be frozen: a frozen battery must not be charged; thaw it and look for cracks first");
   if ((construction === "AGM" || construction === "gel") && stateOfCharge <= sealedTooFlat)
     reasons.push("a sealed battery this flat needs its maker's own procedure, watched");
+  const limitV = sealedLimitVPerCell[construction];
+  if (limitV !== undefined && peakVPerCell > limitV + sheetsDifferVPerCell)
+    reasons.push(
+      `it goes up to ${(6 * peakVPerCell).toFixed(1)} V (12 V battery), and a sealed battery commonly gets no more than ${(6 * limitV).toFixed(1)} V: it dries out and may heat`,
+    );
   const most = sensibleCurrentShare[construction] * ratedAh;
   if (bulkA.low > most)
     reasons.push(

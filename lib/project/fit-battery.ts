@@ -39,21 +39,21 @@ export type FittedBattery = {
   readonly converged: boolean;
 };
 
-/**
- * How far model and battery may be apart before any log, V a cell: the model's own failing, larger than any recorder's. Our judgement. The
- * logs then say how far they are: this first guess counts as much as so many independent points.
- */
-const modelErrorV = 0.02;
-const guessPoints = 4;
 /** Points of a log resemble their neighbours; they count as so many independent ones at most. Our judgement. */
 const independentPoints = 25;
+/**
+ * How far model and battery may be apart before any log, V a cell: the model's own failing, larger than any recorder's. Our judgement. The
+ * logs then say how far they are: this first guess counts as much as one log.
+ */
+const modelErrorV = 0.02;
+const guessPoints = independentPoints;
 /** Fewer points of a log than this tell nothing. */
 const fewestPoints = 5;
 /**
  * Share of the variance of hard sulphate that is new at each test of one battery: every discharge and every night spent flat makes some
  * anew, every charge dissolves some. The rest is the battery's own level. Our assumption.
  */
-const freshHardShare = 0.25;
+const freshHardShare = 0.1;
 
 /**
  * Fits one battery to its log under the beliefs for its kind.
@@ -146,8 +146,10 @@ function mapOfTest(known: KnownBattery, beliefs: BatteryBeliefs, index: number, 
   put(rows, hardPlace, hardPlace, Math.sqrt(1 - freshHardShare));
   put(rows, hardPlace, ownHard, Math.sqrt(freshHardShare));
   const { ofEmptyDensity, ownUncertainty } = partsOfStart(known, beliefs);
-  put(rows, startPlace, emptyPlace, ofEmptyDensity / known.startShareUncertainty);
-  put(rows, startPlace, ownStart, ownUncertainty / known.startShareUncertainty);
+  // A start that is known exactly has no part that any log could move.
+  const unit = known.startShareUncertainty > 0 ? known.startShareUncertainty : Number.POSITIVE_INFINITY;
+  put(rows, startPlace, emptyPlace, ofEmptyDensity / unit);
+  put(rows, startPlace, ownStart, ownUncertainty / unit);
   return rows;
 }
 
@@ -200,12 +202,11 @@ function voltageMisses(points: readonly LogPoint[], known: KnownBattery, paramet
   const misses = new Float64Array(points.length);
   let fromH = 0;
   for (const [k, point] of points.entries()) {
-    const [beforeH, lastH] = [point.lastFromH - fromH, point.endH - point.lastFromH];
-    const beforeAh = point.currentA * (beforeH + lastH) - point.lastA * lastH;
-    if (beforeH > 0) stepCell(cell, state, middle, sourceOf(beforeAh / beforeH), beforeH, known.airC);
-    stepCell(cell, state, middle, sourceOf(point.lastA), lastH, known.airC);
+    for (const { endH, currentA } of point.parts) {
+      stepCell(cell, state, middle, sourceOf(currentA), endH - fromH, known.airC);
+      fromH = endH;
+    }
     misses[k] = state.cellV - point.voltageV / known.cells;
-    fromH = point.endH;
   }
   return misses;
 }

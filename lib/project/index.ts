@@ -5,7 +5,7 @@ export { type ChargerKnowledge, chargerBehaviourOf, type RecordedCharge } from "
 export type { ChargerBehaviour, ProgrammeStep } from "./charger-behaviour.ts";
 export { type Contender, type Ranking, rankContenders } from "./compare.ts";
 export { breakEvenUses, type CostInputs, type CostOfResult, costPerResult, type Estimate, known, showAmount } from "./cost.ts";
-export { type FittedBattery, fitBattery } from "./fit-battery.ts";
+export { type BatteryTest, type FittedBattery, fitBattery, fitBatteryTests, type KnownBattery } from "./fit-battery.ts";
 export { type ChargeCase, type ChargeForecast, forecastCharge } from "./forecast.ts";
 export { findHoldingThresholds, type HoldingThresholds, samplesBeforeFirstRestart } from "./holding-thresholds.ts";
 export { thinLog } from "./log-points.ts";
@@ -15,5 +15,5 @@ export { forecastReference, referenceCase } from "./reference-case.ts";
 export { type FloatWindow, holdSeason, type SeasonAt } from "./season.ts";
 export { type ChargeMark, chargeMarks } from "./simulate.ts";
 export { exactly, type Range, type Spread } from "./spread.ts";
-export { startShareFromDensity, startShareFromRestVoltage } from "./start-share.ts";
+export { type StartShare, type StatedDensities, startShareFromDensity, startShareFromRestVoltage } from "./start-share.ts";
 export { type FullDensity, type GrowthVisit, projectToTarget, type ToTarget } from "./to-target.ts";

@@ -1,19 +1,18 @@
 /** A charge log thinned to as many points as a fit can use, without losing charge. */
 
-/**
- * A stretch of a log: its end, the mean current over it, and the voltage at its end; and, since that voltage hangs on the current of the
- * last minutes while the mean may be that of hours, where its last part begins and the mean current over that.
- */
-export type LogPoint = {
-  readonly endH: number;
-  readonly currentA: number;
-  readonly voltageV: number;
-  readonly lastFromH: number;
-  readonly lastA: number;
-};
+/** Part of a stretch over which the current hardly changes: its end, and the mean current over it. */
+export type LogPart = { readonly endH: number; readonly currentA: number };
 
-/** How long the last part of a stretch is at most, h: twice the time in which most of the polarisation follows (see cell.ts). */
-const lastPartH = 1 / 6;
+/**
+ * A stretch of a log: its end, the mean current over it, the voltage at its end, and the parts in which a simulation follows it. A mean over
+ * an hour in which the current falls by a tenth is too much for the voltage at its end, and for all that hangs on voltage meanwhile.
+ */
+export type LogPoint = LogPart & { readonly voltageV: number; readonly parts: readonly LogPart[] };
+
+/** Halves whose mean currents differ by no more than this share are one part. */
+const steadyShare = 0.03;
+/** A part is not cut below this length, h: most of the polarisation follows within it (see cell.ts). */
+const shortestPartH = 1 / 12;
 
 /**
  * Cuts a log into stretches that carry about the same share of charge and of time each, so that neither the bulk nor the tail is starved.
@@ -41,6 +40,8 @@ export function thinLog(
     const meanA = ((currentsA[i] ?? 0) + (currentsA[j] ?? 0)) / 2;
     chargeAh.push((chargeAh[k - 1] ?? 0) + meanA * (hoursAt(j) - hoursAt(i)));
   }
+  const meanBetween = (a: number, b: number): number =>
+    ((chargeAh[b] ?? 0) - (chargeAh[a] ?? 0)) / (hoursAt(kept[b] ?? 0) - hoursAt(kept[a] ?? 0));
   const wholeH = hoursAt(last);
   const wholeAh = chargeAh.at(-1) ?? 0;
   const progress = (k: number): number => hoursAt(kept[k] ?? 0) / wholeH + (wholeAh > 0 ? (chargeAh[k] ?? 0) / wholeAh : 0);
@@ -51,24 +52,25 @@ export function thinLog(
     if (progress(k) < (all * (points.length + 1)) / count && k < kept.length - 1) continue;
     const [startH, endH] = [hoursAt(kept[from] ?? 0), hoursAt(kept[k] ?? 0)];
     if (!(endH > startH)) continue;
-    const last = lastPartFrom(kept, from, k, hoursAt);
-    const meanFrom = (start: number): number => ((chargeAh[k] ?? 0) - (chargeAh[start] ?? 0)) / (endH - hoursAt(kept[start] ?? 0));
-    points.push({
-      endH,
-      currentA: meanFrom(from),
-      voltageV: voltagesV[kept[k] ?? 0] ?? Number.NaN,
-      lastFromH: hoursAt(kept[last] ?? 0),
-      lastA: meanFrom(last),
-    });
+    const parts = partsOf(from, k, meanBetween, (sample) => hoursAt(kept[sample] ?? 0));
+    points.push({ endH, currentA: meanBetween(from, k), voltageV: voltagesV[kept[k] ?? 0] ?? Number.NaN, parts });
     from = k;
   }
   return points;
 }
 
-/** Where the last part of the stretch from one kept sample to another begins: the first sample in its last minutes, or its whole. */
-function lastPartFrom(kept: readonly number[], from: number, to: number, hoursAt: (i: number) => number): number {
-  const endH = hoursAt(kept[to] ?? 0);
-  let last = to - 1;
-  while (last > from && endH - hoursAt(kept[last - 1] ?? 0) <= lastPartH) last--;
-  return last;
+/** Cuts the stretch between two kept samples in halves until both carry about the same current, or are short. */
+function partsOf(
+  from: number,
+  to: number,
+  meanBetween: (from: number, to: number) => number,
+  hoursAt: (sample: number) => number,
+): LogPart[] {
+  const currentA = meanBetween(from, to);
+  const whole = [{ endH: hoursAt(to), currentA }];
+  const half = (from + to) >> 1;
+  if (half === from || hoursAt(to) - hoursAt(from) < 2 * shortestPartH) return whole;
+  const differenceA = Math.abs(meanBetween(from, half) - meanBetween(half, to));
+  if (differenceA <= steadyShare * currentA) return whole;
+  return [...partsOf(from, half, meanBetween, hoursAt), ...partsOf(half, to, meanBetween, hoursAt)];
 }

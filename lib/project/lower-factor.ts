@@ -19,3 +19,24 @@ export function lowerFactor(matrix: readonly (readonly number[])[]): number[][] 
   }
   return lower;
 }
+
+/**
+ * The inverse of a symmetric positive matrix, by its factor: columns of L⁻¹, and L⁻ᵀ·L⁻¹.
+ * @returns n rows of n; Infinity or NaN where the matrix is not positive
+ */
+export function inverseOf(matrix: readonly (readonly number[])[]): number[][] {
+  const lower = lowerFactor(matrix);
+  const columns = matrix.map((_, column) => forwardSubstitute(lower, column));
+  return columns.map((one) => columns.map((other) => one.reduce((sum, value, k) => sum + value * (other[k] ?? 0), 0)));
+}
+
+/** x of L·x = the unit vector of a place. */
+function forwardSubstitute(lower: readonly (readonly number[])[], place: number): number[] {
+  const solution: number[] = [];
+  for (const [i, row] of lower.entries()) {
+    let sum = i === place ? 1 : 0;
+    for (let k = 0; k < i; k++) sum -= (row[k] ?? 0) * (solution[k] ?? 0);
+    solution.push(sum / (row[i] ?? 0));
+  }
+  return solution;
+}

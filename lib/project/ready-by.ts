@@ -66,6 +66,7 @@ function readyCell(
     densityAtShare(density, stateOfCharge),
     bulkCurrentOf(behaviour),
     airC,
+    peakVoltageOf(behaviour) / cells,
   );
   const { draws } = forecastCharge(
     { beliefs },
@@ -92,6 +93,16 @@ function readyCell(
 export function verdictOf(probability: number): Exclude<ReadyVerdict, "not advised"> {
   if (probability >= willFrom) return "will";
   return probability <= willNotUpTo ? "will not" : "may";
+}
+
+/** The highest voltage that a charger surely goes to, V: the least that its recordings allow; 0 where none was seen. */
+export function peakVoltageOf({ steps }: ChargerBehaviour): number {
+  return Math.max(
+    0,
+    ...steps.flatMap((step) =>
+      "voltageV" in step ? [step.voltageV.low] : "untilV" in step && step.untilV !== undefined ? [step.untilV.low] : [],
+    ),
+  );
 }
 
 /** The current a charger gives while the battery does not limit it, A; the highest of its steps. 0 to 0 for a charger without steps. */

@@ -8,7 +8,7 @@ import {
   forecastCharge,
   reasonsAgainst,
 } from "../../project/index.ts";
-import { bulkCurrentOf, deadlinesH, type ReadyVerdict, readyMark, verdictOf } from "../../project/ready-by.ts";
+import { bulkCurrentOf, deadlinesH, peakVoltageOf, type ReadyVerdict, readyMark, verdictOf } from "../../project/ready-by.ts";
 import { spreadOf } from "../../project/spread.ts";
 import type { AskedMode } from "./asked-and-apart.ts";
 import { mayBeFrozen } from "./cautions.ts";
@@ -104,9 +104,17 @@ const thawedC = 20;
  * advised below it must not contradict each other. At a room's temperature they are the library's own, word by word.
  */
 function reasonsAgainstCharging({ question, start }: Task, behaviour: ChargerBehaviour): string[] {
-  const { kind, ratedAh, airC } = question;
+  const { kind, ratedAh, airC, voltageV } = question;
   const isFrost = mayBeFrozen(question, start);
-  const others = reasonsAgainst(kind, ratedAh, start.share, start.densityAt25C, bulkCurrentOf(behaviour), isFrost ? thawedC : airC);
+  const others = reasonsAgainst(
+    kind,
+    ratedAh,
+    start.share,
+    start.densityAt25C,
+    bulkCurrentOf(behaviour),
+    isFrost ? thawedC : airC,
+    peakVoltageOf(behaviour) / cellsOf(voltageV),
+  );
   return isFrost ? ["the battery may be frozen: thaw it, and look for cracks first", ...others] : others;
 }
 

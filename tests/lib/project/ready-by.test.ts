@@ -50,5 +50,9 @@ describe("reasons against charging", () => {
   it("sends a very flat sealed battery to its maker's procedure", () => {
     expect(reasonsAgainst("AGM", 60, 0.05, 1.11, { low: 4, high: 4 }, 20).join()).toContain("maker's own procedure");
     expect(reasonsAgainst("flooded", 60, 0.05, 1.13, { low: 4, high: 4 }, 20)).toEqual([]);
+    // 15.8 V on a sealed 12 V battery: commonly 14.8 V at most for AGM (common practice); flooded ones are brought there on purpose.
+    expect(reasonsAgainst("AGM", 60, 0.5, 1.2, { low: 4, high: 4 }, 20, 15.8 / 6).join()).toContain("dries out");
+    expect(reasonsAgainst("AGM", 60, 0.5, 1.2, { low: 4, high: 4 }, 20, 14.8 / 6)).toEqual([]);
+    expect(reasonsAgainst("flooded", 60, 0.5, 1.2, { low: 4, high: 4 }, 20, 15.8 / 6)).toEqual([]);
   });
 });
