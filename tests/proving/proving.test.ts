@@ -10,8 +10,8 @@ import { circuitPlant } from "./second-battery.ts";
 
 /** What the part below must reach at least (shares) or at most (counts). Raise them when the method gets better; never lower them unexplained. */
 const floors = {
-  first: { boundaryShare: 0.98, kindShare: 0.99, falseBoundaries: 3, wrongEndings: 0 },
-  second: { boundaryShare: 0.95, kindShare: 0.98, falseBoundaries: 6, wrongEndings: 0 },
+  first: { boundaryShare: 0.98, kindShare: 0.99, falseBoundaries: 2, wrongEndings: 0, unknownEndings: 1 },
+  second: { boundaryShare: 0.95, kindShare: 0.99, falseBoundaries: 4, wrongEndings: 0, unknownEndings: 2 },
 } as const;
 
 /** Another draw than the published one. */
@@ -42,6 +42,7 @@ describe.each([
     expect(totals.kindHits / totals.kinds).toBeGreaterThanOrEqual(floors[id].kindShare);
     expect(totals.falseBoundaries).toBeLessThanOrEqual(floors[id].falseBoundaries);
     expect(totals.endings.wrong).toBeLessThanOrEqual(floors[id].wrongEndings);
+    expect(totals.endings.unknown).toBeLessThanOrEqual(floors[id].unknownEndings);
     // Each behaviour asks for one kind at least: a part that asks for nothing would pass in silence.
     expect(totals.kinds).toBeGreaterThanOrEqual(behaviours.length);
   });
@@ -91,6 +92,20 @@ describe.each([
     expect(kinds("lamps-first").slice(0, 3)).toEqual(["discharge", "rest", "constant-current"]);
     expect(kinds("too-weak")).toEqual(["constant-current"]);
     expect(kinds("never-leaves")).toEqual(["constant-current", "constant-voltage"]);
+  });
+});
+
+describe("the truth of an ending", () => {
+  it("is the recorder's own where it had fallen silent while the charge went on, whoever took the clamps off later", () => {
+    const behaviour = behaviours.find(({ id }) => id === "mains-hour");
+    const recorder = recorders.find(({ id }) => id === "gaps");
+    if (behaviour === undefined || recorder === undefined) throw new Error("the lists have changed");
+    // By this draw the recorder's last silence lasts beyond the end: no row of the last 24 min.
+    const played = play(behaviour, electrochemicalPlant, 4);
+    const { recording, endedBy, verdict } = proveCase(played, recorder);
+    expect(recording.trace.spanS).toBeLessThan(played.charge.clampsOffS - 20 * 60);
+    expect(endedBy).toEqual({ truth: "recorder", found: "recorder" });
+    expect(verdict.ending).toBe("right");
   });
 });
 
