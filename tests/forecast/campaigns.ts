@@ -74,7 +74,7 @@ function scoreLeftOut(
 ): CampaignScores {
   if (behaviour === undefined) return { othersOnly: [], withOwnLog: [] };
   const scoresOf = (hours: number): Scored[] =>
-    scoreForecast(seed, kind, forecastFrom(behaviour, leftOut, { ...evidence, ownLogH: hours }), leftOut.truth);
+    scoreForecast(seed, kind, forecastFrom(behaviour, leftOut, { ...evidence, ownLogH: hours }), leftOut);
   return { othersOnly: scoresOf(0), withOwnLog: scoresOf(ownLogH) };
 }
 

@@ -21,16 +21,16 @@ describe("forecasts of tests left out, on batteries that the shop knows", () => 
 
 describe("forecasts of tests left out, on strangers' batteries", () => {
   // Seed 11 belongs neither to the development nor to the held-back seeds; three kinds keep this to some seconds.
-  const { othersOnly, withOwnLog } = runCampaigns([11, 12], ["IU", "IUa", "W"]);
+  const { othersOnly, withOwnLog } = runCampaigns([11], ["IU", "IUa", "W"]);
   const of = (scores: typeof othersOnly, mark: string) => summarise(scores.filter((score) => score.mark === mark));
 
   it("scores every mark of every test once", () => {
-    expect(othersOnly).toHaveLength(2 * 3 * 4 * 3);
-    expect(withOwnLog).toHaveLength(2 * 3 * 4 * 3);
+    expect(othersOnly).toHaveLength(3 * 4 * 3);
+    expect(withOwnLog).toHaveLength(3 * 4 * 3);
   });
 
-  it("hold the truth in their 90 % interval in at least 18 of 24 tests: fewer has a chance under 1 in 100 where 90 % is true", () => {
-    for (const mark of ["80 %", "95 %", "full"]) expect(of(othersOnly, mark).held * 24).toBeGreaterThanOrEqual(18);
+  it("hold the truth in their 90 % interval in at least 8 of 12 tests: fewer has a chance under 1 in 200 where 90 % is true", () => {
+    for (const mark of ["80 %", "95 %", "full"]) expect(of(othersOnly, mark).held * 12).toBeGreaterThanOrEqual(8);
   });
 
   it("come within 12 % of the hours to 80 % in half the tests, and closer with the test's own first hours", () => {

@@ -1,9 +1,11 @@
 /** Holds forecasts against the truth: do the intervals hold it as often as they say, and how far is the middle from it. */
+import type { Condition } from "../../lib/project/battery-priors.ts";
 import type { ChargeForecast } from "../../lib/project/forecast.ts";
 import { type ChargeMark, chargeMarks } from "../../lib/project/simulate.ts";
 import { quantiles } from "../../lib/project/spread.ts";
 import { median } from "../../lib/signal/order-statistics.ts";
 import type { ChargerKind } from "./draw-campaign.ts";
+import type { ObservedTest } from "./run-test.ts";
 
 export const markNames = Object.keys(chargeMarks) as ChargeMark[];
 
@@ -11,6 +13,7 @@ export const markNames = Object.keys(chargeMarks) as ChargeMark[];
 export type Scored = {
   readonly seed: number;
   readonly kind: ChargerKind;
+  readonly condition: Condition;
   readonly mark: ChargeMark;
   /** Hours; Infinity is "not within the horizon". */
   readonly truthH: number;
@@ -22,16 +25,12 @@ export type Scored = {
 };
 
 /** Makes the scores of one forecast, a row a mark. */
-export function scoreForecast(
-  seed: number,
-  kind: ChargerKind,
-  forecast: ChargeForecast,
-  truth: Readonly<Record<ChargeMark, number>>,
-): Scored[] {
+export function scoreForecast(seed: number, kind: ChargerKind, forecast: ChargeForecast, { test, truth }: ObservedTest): Scored[] {
   return markNames.map((mark) => {
     const { median: medianH, middle90 } = forecast.hoursTo[mark];
     const drawsH = forecast.draws.map(({ hoursTo }) => hoursTo[mark]);
-    return { seed, kind, mark, truthH: truth[mark], medianH, low90H: middle90.low, high90H: middle90.high, drawsH };
+    const { condition } = test;
+    return { seed, kind, condition, mark, truthH: truth[mark], medianH, low90H: middle90.low, high90H: middle90.high, drawsH };
   });
 }
 
