@@ -19,7 +19,7 @@ const usualLimitOf12V: Range = { low: 14.1, high: 15 };
  * @returns the programme in the order in which the stages come; undefined where no stage with current was recorded at all
  *
  * What ends the held voltage: where it was seen to end several times, the rule (end current or time) that repeats best; seen once, either.
- * Never seen: somewhere between the last current seen and never.
+ * Never seen: somewhere between the last current seen and never; where it was held for days, never.
  */
 export function chargerBehaviourOf(charges: readonly RecordedCharge[], known: ChargerKnowledge): ChargerBehaviour | undefined {
   const holds = known.holding !== undefined || charges.some(({ stages }) => stages.some(({ kind }) => kind === "on-off-holding"));
@@ -50,7 +50,9 @@ export function chargerBehaviourOf(charges: readonly RecordedCharge[], known: Ch
   if (finishing.length > 0) steps.push(finishingStep(finishing, known));
   const holdsByPulses = bulkStages(seen).some(({ stage }) => stage.kind === "constant-current") ? of("pulses") : [];
   const onOff = [...of("on-off-holding"), ...holdsByPulses];
-  steps.push(...holdingSteps(of("float"), onOff, bulkA, steps.length, known, unknowns));
+  const floats = of("float");
+  const isLimitHeldForGood = levels.length > 0 && floats.length === 0 && onOff.length === 0 && holdsWithoutEnd(steps.at(-1));
+  if (!isLimitHeldForGood || known.holding !== undefined) steps.push(...holdingSteps(floats, onOff, bulkA, steps.length, known, unknowns));
   const throttle = throttleOf(charges, unknowns);
   if (of("interrupted").length > 0 && onOff.length === 0)
     unknowns.push("it paused in the middle of a charge; a forecast lets it go on without a pause");
@@ -62,6 +64,10 @@ export function chargerBehaviourOf(charges: readonly RecordedCharge[], known: Ch
     ...(known.standbyW === undefined ? {} : { standbyW: known.standbyW }),
     unknowns,
   };
+}
+
+function holdsWithoutEnd(step: ProgrammeStep | undefined): boolean {
+  return step?.kind === "constant-voltage" && step.end.belowA === undefined && step.end.afterH === undefined;
 }
 
 /** Stages at the full current; pulses stand for it only where it was never held, for after a charge they are a way of holding. */

@@ -44,6 +44,19 @@ export type ChargerBehaviour = {
   readonly unknowns: readonly string[];
 };
 
+/** Whether the programme ends in "off" only for want of a record: nobody saw the step before it come to an end. */
+export function isHoldingUnknown({ steps }: Pick<ChargerBehaviour, "steps">): boolean {
+  const [before, last] = [steps.at(-2), steps.at(-1)];
+  if (last?.kind !== "off" || last.wakeBelowV !== undefined || before === undefined || before.kind === "off") return false;
+  return !hasSeenEnd(before);
+}
+
+/** Whether anything that was seen, a voltage, a current or a time, ends a step that gives current. */
+function hasSeenEnd(step: Exclude<ProgrammeStep, { kind: "off" }>): boolean {
+  const { belowA, afterH } = step.end;
+  return afterH !== undefined || (belowA !== undefined && belowA.low > 0) || ("untilV" in step && step.untilV !== undefined);
+}
+
 /** One charger with every unknown settled, as one draw of a forecast sees it. */
 export type SettledStep =
   | {

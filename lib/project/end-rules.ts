@@ -1,4 +1,5 @@
 /** What ends a charger's held voltage, as far as its recordings show. */
+import { formatDuration } from "../units/format.ts";
 import type { EndRules } from "./charger-behaviour.ts";
 import type { ChargerKnowledge } from "./charger-knowledge.ts";
 import { type RecordedCharge, type SeenStage, seenStages } from "./seen-stages.ts";
@@ -6,6 +7,8 @@ import { exactly, type Range, rangeOf } from "./spread.ts";
 
 /** An end current or a duration seen once is taken to repeat within this share: our assumption. */
 const repeatShare = 0.08;
+/** A limit held for so long without an end is what it holds a full battery at, h: three days, longer than a charge takes; our assumption. */
+const heldForGoodH = 72;
 /** One end rule is preferred to another only where its spread (of logarithms) is smaller by this factor. */
 const clearlySteadier = 2;
 /** Two held voltages closer than this share are one limit. */
@@ -38,6 +41,13 @@ export function voltageLevels(charges: readonly RecordedCharge[], holdsOnOff: bo
 export function endOf(stages: readonly SeenStage[], known: ChargerKnowledge, isLast: boolean, unknowns: string[]): EndRules {
   const ended = stages.filter(({ isEndSeen, stage }) => isEndSeen && (stage.currentEndA ?? 0) > 0);
   if (ended.length === 0) {
+    const longestH = Math.max(...stages.map(({ hours }) => hours));
+    if (isLast && longestH >= heldForGoodH) {
+      unknowns.push(
+        `it held its voltage limit for ${formatDuration(longestH)} and nobody saw it let go: it is taken to hold it as long as it is connected`,
+      );
+      return {};
+    }
     const lastA = Math.min(...stages.map(({ stage }) => stage.currentEndA ?? Number.POSITIVE_INFINITY));
     unknowns.push(
       `nobody recorded the end of its ${isLast ? "" : "first "}voltage limit: somewhere below the last current seen, or never; what follows is not known`,
@@ -46,7 +56,9 @@ export function endOf(stages: readonly SeenStage[], known: ChargerKnowledge, isL
   }
   const endsA = ended.map(({ stage }) => stage.currentEndA ?? Number.NaN);
   const durations = ended.map(({ hours }) => hours);
-  const belowA = repeated(endsA, 2 * known.standardUncertaintyA);
+  const around = repeated(endsA, 2 * known.standardUncertaintyA);
+  // An end at 0 would say that nobody saw it.
+  const belowA = { ...around, low: Math.max(around.low, 1e-3 * around.high) };
   const afterH = repeated(durations, 0);
   if (ended.length > 1) {
     const [byA, byH] = [logSpread(endsA), logSpread(durations)];

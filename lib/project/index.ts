@@ -2,7 +2,7 @@
 export { batteryClasses, flatnesses, reasonsAgainst, sensibleCurrentShare } from "./battery-classes.ts";
 export { type BatteryBeliefs, beliefsOf, type Condition, type Construction, densitiesByKind } from "./battery-priors.ts";
 export { type ChargerKnowledge, chargerBehaviourOf, type RecordedCharge } from "./behaviour-of-stages.ts";
-export type { ChargerBehaviour, ProgrammeStep } from "./charger-behaviour.ts";
+export { type ChargerBehaviour, isHoldingUnknown, type ProgrammeStep } from "./charger-behaviour.ts";
 export { type Contender, type Ranking, rankContenders } from "./compare.ts";
 export { breakEvenUses, type CostInputs, type CostOfResult, costPerResult, type Estimate, known, showAmount } from "./cost.ts";
 export { type BatteryTest, type FittedBattery, fitBattery, fitBatteryTests, type KnownBattery } from "./fit-battery.ts";

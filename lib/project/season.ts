@@ -1,6 +1,6 @@
 /** A season on the charger: what holding a full battery costs in energy and water, and whether the voltage held suits the temperature. */
 import type { BatteryBeliefs, Construction } from "./battery-priors.ts";
-import { type ChargerBehaviour, middleDraw, type ProgrammeStep, settleCharger } from "./charger-behaviour.ts";
+import { type ChargerBehaviour, isHoldingUnknown, middleDraw, type ProgrammeStep, settleCharger } from "./charger-behaviour.ts";
 import { forecastCharge } from "./forecast.ts";
 import { type Range, type Spread, spreadOf } from "./spread.ts";
 
@@ -38,16 +38,16 @@ export type SeasonQuestion = {
 export type SeasonAt = {
   readonly place: (typeof places)[number]["id"];
   readonly temperatureC: number;
-  /** Over 30 days, the first charge left out. */
-  readonly mainsKWh: Spread;
-  readonly waterG: Spread;
-  readonly restartsPerDay: Spread;
-  /** Days until the reserve is used up; null where no reserve is stated or the battery is sealed. */
+  /** Over 30 days, the first charge left out; null where nobody knows what it does with a full battery. */
+  readonly mainsKWh: Spread | null;
+  readonly waterG: Spread | null;
+  readonly restartsPerDay: Spread | null;
+  /** Days until the reserve is used up; null also where no reserve is stated or the battery is sealed. */
   readonly topUpDays: Spread | null;
-  /** Voltage held, V; null where it holds none (it is off, or goes on and off). */
+  /** Voltage held, V, or the two between which it goes on and off above the window; null where it holds none (it is off, or goes on and off), or nobody knows. */
   readonly heldV: Range | null;
   readonly windowV: Range;
-  readonly inWindow: "inside" | "below" | "above" | "partly" | "holds no voltage";
+  readonly inWindow: "inside" | "below" | "above" | "partly" | "holds no voltage" | "not known";
 };
 
 const days = 30;
@@ -67,6 +67,11 @@ export function holdSeason(behaviour: ChargerBehaviour, question: SeasonQuestion
 
 function holdAt(behaviour: ChargerBehaviour, question: SeasonQuestion, place: SeasonAt["place"], temperatureC: number): SeasonAt {
   const { beliefs, ratedAh, cells, density, window, reserveG, construction } = question;
+  const windowV = windowAt(window, temperatureC, cells);
+  if (isHoldingUnknown(behaviour)) {
+    const costs = { mainsKWh: null, waterG: null, restartsPerDay: null, topUpDays: null };
+    return { place, temperatureC, ...costs, heldV: null, windowV, inWindow: "not known" };
+  }
   const slope = question.compensationMVPerKPerCell ?? { low: window.mostMVPerKPerCell, high: 0 };
   const compensated = compensate(behaviour, slope, clamp(temperatureC, window), cells);
   const run = (horizonH: number) =>
@@ -82,8 +87,7 @@ function holdAt(behaviour: ChargerBehaviour, question: SeasonQuestion, place: Se
   const over = (read: (outcome: (typeof whole)[number]) => number): number[] =>
     whole.map((outcome, k) => (read(outcome) - (settled[k] === undefined ? 0 : read(settled[k]))) * (days / seenDays));
   const water = over(({ whole: sums }) => sums.waterG);
-  const held = heldVoltage(compensated);
-  const windowV = windowAt(window, temperatureC, cells);
+  const held = heldVoltage(compensated) ?? pausesAbove(compensated, windowV);
   const isSealed = construction === "AGM" || construction === "gel";
   return {
     place,
@@ -99,6 +103,14 @@ function holdAt(behaviour: ChargerBehaviour, question: SeasonQuestion, place: Se
     windowV,
     inWindow: held === null ? "holds no voltage" : placeIn(held, windowV),
   };
+}
+
+/** Voltages between which it goes on and off, where even the lowest lies above the window: it then wears a battery as a held voltage does. */
+function pausesAbove({ steps }: ChargerBehaviour, window: Range): Range | null {
+  const [charge, pause] = [steps.at(-2), steps.at(-1)];
+  if (pause?.kind !== "off" || pause.wakeBelowV === undefined || pause.wakeBelowV.low <= window.high) return null;
+  const top = charge !== undefined && "untilV" in charge ? charge.untilV : undefined;
+  return { low: pause.wakeBelowV.low, high: Math.max(pause.wakeBelowV.high, top?.high ?? 0) };
 }
 
 /** Where a range lies against a window; "partly" where it reaches over an edge. */

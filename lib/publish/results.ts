@@ -313,12 +313,12 @@ export const modeForecast = z
       z.strictObject({
         place: z.string(),
         temperatureC: z.number(),
-        mainsKWh: spread,
-        waterG: spread,
-        restartsPerDay: spread,
+        mainsKWh: spread.nullable(),
+        waterG: spread.nullable(),
+        restartsPerDay: spread.nullable(),
         heldV: range.nullable(),
         windowV: range,
-        inWindow: z.enum(["inside", "below", "above", "partly", "holds no voltage"]),
+        inWindow: z.enum(["inside", "below", "above", "partly", "holds no voltage", "not known"]),
       }),
     ),
   })

@@ -1,5 +1,5 @@
 /** The examination in words: statements for a technician, and two plain sentences for a buyer. */
-import { formatNumber, formatProbability, narrowSpace } from "../units/format.ts";
+import { formatAround, formatNumber, formatProbability, narrowSpace } from "../units/format.ts";
 import type { Case } from "./case.ts";
 import type { Account, Combination, Estimate, Examined, NextReading, WitnessId } from "./examination.ts";
 import type { ExplanationId } from "./explanations.ts";
@@ -33,8 +33,7 @@ export function stateForTechnician(the: Case, outcome: ToSay): string[] {
     ...outcome.visits.map(({ visit, stateOfCharge }) => sayVisit(visit, stateOfCharge, outcome.accounts)),
     sayCauses(outcome.best, outcome.combinations),
     ...sayTaken(outcome),
-    // Under a cause that is only likely, its numbers are no more than likely either.
-    ...sayOfCauses(the, outcome).map((says) => (outcome.best.probability >= surely ? says : `If so, ${lowerFirst(says)}`)),
+    ...sayOfCauses(the, outcome),
     ...(outcome.nextReading === null ? [] : [`Would tell most: ${lowerFirst(outcome.nextReading.label)}; ${outcome.nextReading.why}.`]),
   ];
 }
@@ -61,29 +60,42 @@ function sayTaken({ visits, takenAh }: ToSay): string[] {
   return [`From visit ${first.visit} to visit ${last.visit} the plates took ${amount(takenAh, 0, "Ah")}.`];
 }
 
+/** Less than this below the mean is no news of the acid at a visit, kg/l: about what a hydrometer can be read to. */
+const tellingDensity = 0.005;
+
+/** What follows from each cause of the most probable combination. Under a cause that is only likely, its numbers are no more than likely either. */
 function sayOfCauses(the: Case, outcome: ToSay): string[] {
-  const says: string[] = [];
-  if (isOn(outcome, "charge-unrecorded"))
-    says.push(`${amount(outcome.unrecordedAh, 0, "Ah")} went through the posts while nobody recorded.`);
-  if (isOn(outcome, "acid-not-mixed"))
-    for (const { visit, topBelowMean } of outcome.visits)
-      if (topBelowMean !== null && topBelowMean.high95 > 0.005)
-        says.push(`At visit ${visit} the top of the acid was weaker than the mean by ${amount(topBelowMean, 3, "kg/l")}.`);
-  if (isOn(outcome, "hydrometer-off") && outcome.hydrometerOffset !== null)
-    says.push(`The hydrometer shows ${amount(outcome.hydrometerOffset, 3, "kg/l")} too much (a minus: too little).`);
-  if (isOn(outcome, "weak-cell"))
-    says.push(
-      the.contrast === undefined
-        ? "Which cell is the weak one these readings do not say."
-        : `Cell ${the.contrast.cell + 1} stands ${the.contrast.deficit.toFixed(3)} kg/l below the mean of the others; the states of charge are those of the others.`,
-    );
-  if (isOn(outcome, "rating-wrong"))
-    says.push(`The battery holds ${amount(outcome.trueCapacityAh, 0, "Ah")}, against ${formatNumber(the.ratedAh, 0)} rated.`);
-  return says;
+  return outcome.best.causes.flatMap((cause) => {
+    const isSure = (outcome.causes.find(({ id }) => id === cause)?.probability ?? 0) >= surely;
+    return sayOfCause(cause, the, outcome).map((says) => (isSure ? says : `If so, ${lowerFirst(says)}`));
+  });
 }
 
-function isOn(outcome: ToSay, cause: ExplanationId): boolean {
-  return outcome.best.causes.includes(cause);
+function sayOfCause(cause: ExplanationId, the: Case, outcome: ToSay): string[] {
+  switch (cause) {
+    case "charge-unrecorded":
+      return [`${amount(outcome.unrecordedAh, 0, "Ah")} went through the posts while nobody recorded.`];
+    case "acid-not-mixed":
+      return outcome.visits.flatMap(({ visit, topBelowMean }) =>
+        topBelowMean === null || topBelowMean.value <= tellingDensity
+          ? []
+          : [`At visit ${visit} the top of the acid was weaker than the mean by ${amount(topBelowMean, 3, "kg/l")}.`],
+      );
+    case "hydrometer-off":
+      return outcome.hydrometerOffset === null
+        ? []
+        : [`The hydrometer shows ${amount(outcome.hydrometerOffset, 3, "kg/l")} too much (a minus: too little).`];
+    case "weak-cell":
+      return [
+        the.contrast === undefined
+          ? "Which cell is the weak one these readings do not say."
+          : `Cell ${the.contrast.cell + 1} stands ${the.contrast.deficit.toFixed(3)} kg/l below the mean of the others; the states of charge are those of the others.`,
+      ];
+    case "rating-wrong":
+      return [`The battery holds ${amount(outcome.trueCapacityAh, 0, "Ah")}, against ${formatNumber(the.ratedAh, 0)} rated.`];
+    case "surface-charge":
+      return [];
+  }
 }
 
 /** Two sentences for a buyer: the outcome, and what it means or what would settle it. */
@@ -141,7 +153,7 @@ function share({ value, low95, high95 }: Estimate): string {
 }
 
 function amount({ value, low95, high95 }: Estimate, decimals: number, unit: string): string {
-  return `${formatNumber(value, decimals)}${narrowSpace}${unit} (${formatNumber(low95, decimals)} to ${formatNumber(high95, decimals)})`;
+  return formatAround({ value, low: low95, high: high95 }, unit, decimals);
 }
 
 function percent(value: number): string {

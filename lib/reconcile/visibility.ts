@@ -14,11 +14,15 @@ export function hiddenBecause(cause: ExplanationId, the: Case): string | null {
     case "hydrometer-off":
       if (the.sealed) return "a sealed battery has no acid that a hydrometer reaches";
       return densities === 0 ? "density was never read" : null;
-    case "charge-unrecorded":
+    case "charge-unrecorded": {
       if (the.intervals.length === 0) return "there was one visit only";
-      if (the.intervals.every(({ recordedAh }) => Number.isNaN(recordedAh)))
-        return "no charge was recorded, so none can be missing from the record";
-      return the.intervals.some(({ mayHide, recordedAh }) => mayHide && !Number.isNaN(recordedAh)) ? null : "the recorder saw every hour";
+      const recorded = the.intervals.filter(({ recordedAh }) => !Number.isNaN(recordedAh));
+      if (recorded.length === 0) return "no charge was recorded, so none can be missing from the record";
+      if (recorded.some(({ mayHide }) => mayHide)) return null;
+      return the.intervals.some(({ mayHide }) => mayHide)
+        ? "where it recorded at all the recorder saw every hour, and between the other visits there is no record that could fall short"
+        : "the recorder saw every hour on charge";
+    }
     case "surface-charge":
       return the.visits.slice(1).some(({ restV }) => !Number.isNaN(restV)) ? null : "no rest voltage was read after a charge";
     case "weak-cell":

@@ -162,10 +162,24 @@ export function formatBytes(bytes: number): string {
   return withUnit(formatNumber(bytes / 1_000_000, 1), "MB");
 }
 
-/** Writes a probability as a whole percentage, and never as a certainty: 0.9996 and 1 both read "more than 99 %". NaN reads "not known". */
-export function formatProbability(probability: number): string {
+/** A middle value between two ends; null is a value, or an end, that is not known. */
+export type Around = { readonly value: number | null; readonly low: number | null; readonly high: number | null };
+
+/** Writes a value between its ends with a given count of decimals: "0.7 Ah (0.0 to 3.0)"; "not known" without a value. */
+export function formatAround({ value, low, high }: Around, unit: string, decimals: number): string {
+  if (value === null) return "not known";
+  const end = (number: number | null, open: string): string => (number === null ? open : formatNumber(number, decimals));
+  return `${withUnit(formatNumber(value, decimals), unit)} (${end(low, "less")} to ${end(high, "more")})`;
+}
+
+/**
+ * Writes a probability as a whole percentage, and never as a certainty: 0.9996 and 1 both read "more than 99 %". NaN reads "not known".
+ * @param finest what can still be told from never, and from always, 0 to 0.5
+ */
+export function formatProbability(probability: number, finest = 0.01): string {
   if (Number.isNaN(probability)) return "not known";
-  if (probability > 0.99) return `more than ${withUnit("99", "%")}`;
-  if (probability < 0.01) return `less than ${withUnit("1", "%")}`;
-  return withUnit(formatNumber(probability * 100, 0), "%");
+  const percent = (share: number): string => withUnit(formatNumber(share * 100, 0), "%");
+  if (probability > 1 - finest) return `more than ${percent(1 - finest)}`;
+  if (probability < finest) return `less than ${percent(finest)}`;
+  return percent(probability);
 }

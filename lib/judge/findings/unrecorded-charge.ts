@@ -3,6 +3,7 @@ import { isSealed, type TestContext } from "../../measure/test-context.ts";
 import { examinationOf } from "../../measure/witnesses.ts";
 import type { Finding } from "../../nouns/finding.ts";
 import type { CrossExamination } from "../../reconcile/index.ts";
+import { formatInterval } from "../../units/format.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 
 export const unrecordedCharge: FindingDefinition = {
@@ -17,6 +18,8 @@ export const unrecordedCharge: FindingDefinition = {
   },
 };
 
+const figures = ["test#charge-unrecorded", "test#charge-recorded", "test#charge-taken"];
+
 /** A cause counts as shown from this probability on, and as ruled out below the other; between them nobody can tell. Our rule. */
 const shown = 0.6;
 const ruledOut = 0.2;
@@ -27,17 +30,7 @@ function byAllWitnesses(examination: CrossExamination): Omit<Finding, "id" | "su
   const cause = examination.causes.find(({ id }) => id === "charge-unrecorded");
   if (cause === undefined) return undefined;
   const { low95, high95 } = examination.unrecordedAh;
-  const figures = ["test#charge-unrecorded", "test#charge-recorded", "test#charge-taken"];
-  if (cause.hiddenBecause !== null)
-    return {
-      verdict: "none can have",
-      weight: "note",
-      sentence: `No charge can have gone in unseen: ${cause.hiddenBecause}.`,
-      why: [cause.hiddenBecause],
-      wouldSettle: null,
-      figures,
-      doubts: [],
-    };
+  if (cause.hiddenBecause !== null) return withoutTheCause(examination, cause.hiddenBecause);
   const why = [
     `by density, rest voltage, recorded charge and cranking current together, the probability that charge went in unrecorded is ${(100 * cause.probability).toFixed(0)} %, and its amount ${low95.toFixed(1)} to ${high95.toFixed(1)} Ah (95 %)`,
   ];
@@ -45,7 +38,7 @@ function byAllWitnesses(examination: CrossExamination): Omit<Finding, "id" | "su
     return {
       verdict: "yes",
       weight: "caution",
-      sentence: `Between ${low95.toFixed(0)} and ${high95.toFixed(0)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`,
+      sentence: wentIn(low95, high95),
       why,
       wouldSettle: "a recorder that does not stop by itself, or a clamp-meter reading at each visit",
       figures,
@@ -72,6 +65,37 @@ function byAllWitnesses(examination: CrossExamination): Omit<Finding, "id" | "su
   };
 }
 
+/**
+ * Where no record can fall short, all was seen, or what may have gone in went in where there is no record at all.
+ * With a single visit there is nothing to ask.
+ */
+function withoutTheCause(
+  { unrecordedAh: { low95, high95 }, intervals }: Extract<CrossExamination, { examined: true }>,
+  because: string,
+): Omit<Finding, "id" | "subject"> | undefined {
+  if (intervals.length === 0) return undefined;
+  const common = { why: [because], figures, doubts: [] };
+  if (high95 === 0)
+    return {
+      ...common,
+      verdict: "none can have",
+      weight: "note",
+      sentence: `No charge can have gone in unseen: ${because}.`,
+      wouldSettle: null,
+    };
+  return {
+    ...common,
+    verdict: "cannot tell",
+    weight: "unsure",
+    sentence: `For some of the time between visits no log tells the charge: ${formatInterval(low95, high95, "Ah")} may have gone in there.`,
+    wouldSettle: "a recorder at every connection, or a clamp-meter reading at each visit",
+  };
+}
+
+function wentIn(lowAh: number, highAh: number): string {
+  return `Between ${lowAh.toFixed(0)} and ${highAh.toFixed(0)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`;
+}
+
 /** What density against the log says, where nothing else was read. */
 function byDensityAlone(context: TestContext): Omit<Finding, "id" | "subject"> | undefined {
   if (isSealed(context.battery)) return undefined;
@@ -95,7 +119,7 @@ function byDensityAlone(context: TestContext): Omit<Finding, "id" | "subject"> |
     return {
       verdict: "yes",
       weight: "caution",
-      sentence: `Between ${low.toFixed(0)} and ${high.toFixed(0)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`,
+      sentence: wentIn(low, high),
       why: ["the density gained needs more charge than was recorded, beyond the error of both"],
       wouldSettle: "a recorder that does not stop by itself, or a clamp-meter reading at each visit",
       figures,

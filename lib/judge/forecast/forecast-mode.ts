@@ -33,9 +33,9 @@ export type ModeForecast = {
 };
 
 export type PublishedSeason = Omit<SeasonAt, "mainsKWh" | "waterG" | "restartsPerDay" | "topUpDays"> & {
-  readonly mainsKWh: PublishedSpread;
-  readonly waterG: PublishedSpread;
-  readonly restartsPerDay: PublishedSpread;
+  readonly mainsKWh: PublishedSpread | null;
+  readonly waterG: PublishedSpread | null;
+  readonly restartsPerDay: PublishedSpread | null;
 };
 
 export type ModeQuestion = {
@@ -91,9 +91,9 @@ export function forecastMode(question: ModeQuestion): ModeForecast {
     })),
     season: season.map(({ topUpDays: _, ...row }) => ({
       ...row,
-      mainsKWh: published(row.mainsKWh),
-      waterG: published(row.waterG),
-      restartsPerDay: published(row.restartsPerDay),
+      mainsKWh: publishedIfKnown(row.mainsKWh),
+      waterG: publishedIfKnown(row.waterG),
+      restartsPerDay: publishedIfKnown(row.restartsPerDay),
     })),
   };
 }
@@ -111,6 +111,10 @@ function referenceOf(behaviour: ChargerBehaviour): ModeForecast["reference"] {
 /** The middle and the ends of the middle 95 %; null stands for never. */
 function published({ median, middle95 }: Spread): PublishedSpread {
   return { value: finite(median), low: finite(middle95.low), high: finite(middle95.high) };
+}
+
+function publishedIfKnown(spread: Spread | null): PublishedSpread | null {
+  return spread === null ? null : published(spread);
 }
 
 function scaled({ value, low, high }: PublishedSpread, by: number): PublishedSpread {

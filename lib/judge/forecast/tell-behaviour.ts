@@ -1,9 +1,11 @@
 /** A charger's behaviour in words, step by step. */
-import type { ChargerBehaviour, ProgrammeStep, Range } from "../../project/index.ts";
+import { type ChargerBehaviour, isHoldingUnknown, type ProgrammeStep, type Range } from "../../project/index.ts";
 
 /** One sentence a step, in the order in which the charger takes them. */
-export function tellBehaviour({ steps, throttle }: ChargerBehaviour): string[] {
+export function tellBehaviour(behaviour: ChargerBehaviour): string[] {
+  const { steps, throttle } = behaviour;
   const told = steps.map((step, place) => tellStep(step, place === steps.length - 1));
+  if (isHoldingUnknown(behaviour)) told[told.length - 1] = "What it does then nobody recorded; the forecast takes it as off.";
   if (throttle === undefined) return told;
   return [
     ...told,

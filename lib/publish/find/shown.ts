@@ -1,5 +1,5 @@
 /** An answer's numbers as a reader sees them. */
-import { formatFigure, formatNumber, withUnit } from "../../units/format.ts";
+import { formatFigure, formatNumber, formatProbability, withUnit } from "../../units/format.ts";
 import type { Answer, Middle } from "./answer.ts";
 
 /** What stands behind a verdict: its percentage; nothing where the charger is not advised, since it is then no matter of time. */
@@ -7,10 +7,9 @@ export function sureShown({ verdict, probability }: Pick<Answer, "verdict" | "pr
   return verdict === "not advised" ? "" : percentShown(probability);
 }
 
-/** A probability in the words of the matrix on a charger's page: the draws tell no finer. */
+/** The probability of a forecast, here and in the matrix on a charger's page: the draws tell no finer than one in fifty. */
 export function percentShown(probability: number): string {
-  if (probability > 0.98) return "over 98 %";
-  return probability < 0.02 ? "under 2 %" : `${(100 * probability).toFixed(0)} %`;
+  return formatProbability(probability, 0.02);
 }
 
 /** Hours with the middle 95 % of the draws; "never" is said with the hours that were looked at. */

@@ -1,5 +1,5 @@
 /** The cross-examination of a battery's witnesses: outcome, witnesses side by side, explanations, and what would settle them. */
-import { formatProbability } from "../../units/format.ts";
+import { formatAround, formatNumber, formatProbability } from "../../units/format.ts";
 import type { Chart } from "../charts/index.ts";
 import { witnessLabels } from "../charts/witnesses.ts";
 import type { ExaminationResult } from "../results.ts";
@@ -70,7 +70,7 @@ function WitnessTable({ examination }: { examination: ExaminationResult }) {
               <strong>{asPercent(visit.stateOfCharge)}</strong>
             </td>
             <td data-label="Top below mean" class="number">
-              {visit.topBelowMean === null ? <Absent kind="not applicable" /> : inUnit(visit.topBelowMean, 3, "kg/l")}
+              {visit.topBelowMean === null ? <Absent kind="not applicable" /> : formatAround(visit.topBelowMean, "kg/l", 3)}
             </td>
           </tr>
         ))}
@@ -117,10 +117,10 @@ function BetweenTable({ examination }: { examination: ExaminationResult }) {
               Visits {interval.fromVisit} and {interval.toVisit}
             </th>
             <td data-label="The plates took" class="number">
-              {inUnit(interval.takenAh, 1, "Ah")}
+              {formatAround(interval.takenAh, "Ah", 1)}
             </td>
             <td data-label="Nobody recorded" class="number">
-              {inUnit(interval.unrecordedAh, 1, "Ah")}
+              {formatAround(interval.unrecordedAh, "Ah", 1)}
             </td>
             <td data-label="Into gas" class="number">
               {interval.gassingShare === null ? <Absent kind="not applicable" why="no charge passed" /> : asPercent(interval.gassingShare)}
@@ -144,7 +144,7 @@ function ReadingsToTake({ examination }: { examination: ExaminationResult }) {
       <ol>
         {worth.map((reading) => (
           <li key={reading.id}>
-            {reading.label}: {sentence(reading.why)} <span class="quiet">({reading.expectedBits.toFixed(2)} bit expected)</span>
+            {reading.label}: {sentence(reading.why)} <span class="quiet">({formatNumber(reading.expectedBits, 2)} bit expected)</span>
           </li>
         ))}
       </ol>
@@ -168,10 +168,6 @@ function Told({ title, lines }: { title: string; lines: readonly string[] }) {
 
 /** A witness that errs can say less than nothing, or more than all; what it means is empty, or full. */
 function asPercent({ value, low, high }: Estimate): string {
-  const percent = (share: number): string => (100 * Math.min(1, Math.max(0, share))).toFixed(0);
-  return `${percent(value)} % (${percent(low)} to ${percent(high)})`;
-}
-
-function inUnit({ value, low, high }: Estimate, digits: number, unit: string): string {
-  return `${value.toFixed(digits)} ${unit} (${low.toFixed(digits)} to ${high.toFixed(digits)})`;
+  const percent = (share: number): number => 100 * Math.min(1, Math.max(0, share));
+  return formatAround({ value: percent(value), low: percent(low), high: percent(high) }, "%", 0);
 }

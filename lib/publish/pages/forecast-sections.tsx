@@ -1,4 +1,6 @@
 /** What a mode will do on other batteries: the reference battery, ready by when, and a season connected. Projected, and marked so. */
+import { formatAround, formatNumber, withUnit } from "../../units/format.ts";
+import { percentShown } from "../find/shown.ts";
 import type { ModeForecastResult } from "../results.ts";
 import type { FindDownload } from "./evidence-list.tsx";
 import { FiguresTable } from "./figures-table.tsx";
@@ -86,7 +88,7 @@ function ReadyByTable({ caption, cells, claimed }: { caption: string; cells: Cel
             {cell.deadlines.map(({ deadlineH, probability, verdict }) => (
               <td key={deadlineH} data-label={`in ${deadlineH} h`}>
                 <Mark kind={verdictMarks[verdict]}>
-                  {verdict} {verdict === "not advised" ? null : <span class="quiet">{percent(probability)}</span>}
+                  {verdict} {verdict === "not advised" ? null : <span class="quiet">{percentShown(probability)}</span>}
                 </Mark>
               </td>
             ))}
@@ -112,23 +114,25 @@ function ReadyByTable({ caption, cells, claimed }: { caption: string; cells: Cel
   );
 }
 
-/** Sixty-four draws tell no finer than this. */
-function percent(probability: number): string {
-  if (probability > 0.98) return "over 98 %";
-  return probability < 0.02 ? "under 2 %" : `${(100 * probability).toFixed(0)} %`;
-}
-
 const placeWords: Readonly<Record<string, string>> = { "cold-shed": "Cold shed", cellar: "Cellar", "warm-garage": "Warm garage" };
+const unseen = "nobody recorded what it does with a full battery";
 const windowMarks = {
   inside: ["meets", "inside the float window"],
   below: ["short of", "below the float window: it may not keep the battery full"],
   above: ["above", "above the float window: it costs water and life"],
   partly: ["cannot tell", "partly inside the float window"],
   "holds no voltage": ["note", "holds no voltage: it is off, or goes on and off"],
+  "not known": ["cannot tell", unseen],
 } as const;
 
 /** A month connected to a full 60 Ah battery, at three temperatures. */
 export function SeasonSection({ mode, forecast }: Props) {
+  if (forecast.season.every(({ inWindow }) => inWindow === "not known"))
+    return (
+      <p>
+        A month connected in mode “{mode}”: <Absent kind="cannot tell" why={unseen} />
+      </p>
+    );
   return (
     <Table caption={`Mode “${mode}”, a month connected to a full 60 Ah flooded battery, projected`} class="cards">
       <Columns names={["Place", "Voltage held", "Against the float window there", "Energy", "Water, at most", "Restarts a day"]} />
@@ -139,22 +143,20 @@ export function SeasonSection({ mode, forecast }: Props) {
               {placeWords[row.place] ?? row.place}, {row.temperatureC} °C
             </th>
             <td data-label="Voltage held" class="number">
-              {row.heldV === null ? <Absent kind="not applicable" /> : `${row.heldV.low.toFixed(2)} to ${row.heldV.high.toFixed(2)} V`}
+              <Held row={row} />
             </td>
             <td data-label="Float window">
               <Mark kind={windowMarks[row.inWindow][0]}>{windowMarks[row.inWindow][1]}</Mark>
-              <span class="quiet block">
-                {row.windowV.low.toFixed(2)} to {row.windowV.high.toFixed(2)} V
-              </span>
+              <span class="quiet block">{between(row.windowV, "V", 2)}</span>
             </td>
             <td data-label="Energy" class="number">
-              {told(row.mainsKWh, 1, "kWh")}
+              <Told spread={row.mainsKWh} unit="kWh" decimals={1} />
             </td>
             <td data-label="Water, at most" class="number">
-              {told(row.waterG, 0, "g")}
+              <Told spread={row.waterG} unit="g" decimals={0} />
             </td>
             <td data-label="Restarts a day" class="number">
-              {told(row.restartsPerDay, 1, "")}
+              <Told spread={row.restartsPerDay} unit="" decimals={1} />
             </td>
           </tr>
         ))}
@@ -163,8 +165,17 @@ export function SeasonSection({ mode, forecast }: Props) {
   );
 }
 
-function told({ value, low, high }: ModeForecastResult["season"][number]["mainsKWh"], digits: number, unit: string): string {
-  if (value === null) return "not known";
-  const end = high === null ? "more" : high.toFixed(digits);
-  return `${value.toFixed(digits)}${unit === "" ? "" : ` ${unit}`} (${(low ?? 0).toFixed(digits)} to ${end})`;
+type SeasonRow = ModeForecastResult["season"][number];
+
+function Held({ row: { heldV, inWindow } }: { row: SeasonRow }) {
+  if (heldV !== null) return between(heldV, "V", 2);
+  return <Absent kind={inWindow === "not known" ? "cannot tell" : "not applicable"} />;
+}
+
+function Told({ spread, unit, decimals }: { spread: SeasonRow["waterG"]; unit: string; decimals: number }) {
+  return spread === null ? <Absent kind="cannot tell" /> : formatAround(spread, unit, decimals);
+}
+
+function between({ low, high }: { low: number; high: number }, unit: string, decimals: number): string {
+  return withUnit(`${formatNumber(low, decimals)} to ${formatNumber(high, decimals)}`, unit);
 }

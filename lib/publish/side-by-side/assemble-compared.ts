@@ -151,6 +151,7 @@ const windows = {
   above: ["above", "above the float window"],
   partly: ["cannot tell", "partly inside the float window"],
   "holds no voltage": ["note", "holds no voltage"],
+  "not known": ["cannot tell", "nobody recorded what it does with a full battery"],
 } as const;
 
 function comparedSeason({ place, temperatureC, heldV, inWindow }: ModeForecastResult["season"][number]): ComparedSeason {

@@ -77,6 +77,25 @@ describe("a charger's behaviour from stages", () => {
     expect(ended?.unknowns.join()).not.toContain("nobody recorded the end");
   });
 
+  it("takes a limit held for days for what it holds as long as it is connected, and no shorter one", () => {
+    const heldFor = (hours: number) =>
+      chargerBehaviourOf(
+        [{ stages: [bulk, stage("constant-voltage", [5, 5 + hours], [14.7, 14.7], [6, 0.3])], endedBy: "recorder" }],
+        known,
+      );
+    expect(heldFor(159)?.steps).toMatchObject([{ kind: "constant-voltage", end: {} }]);
+    expect(heldFor(159)?.unknowns.join()).toContain("held its voltage limit for 6\u202Fd 15\u202Fh");
+    expect(heldFor(40)?.steps.map(({ kind }) => kind)).toEqual(["constant-voltage", "off"]);
+    expect(heldFor(40)?.steps[0]).toMatchObject({ end: { belowA: { low: 0, high: 0.3 } } });
+  });
+
+  it("keeps an end that was seen at a current below the recorder's error apart from one that nobody saw", () => {
+    const faint = stage("constant-voltage", [5, 8], [14.4, 14.4], [6, 0.001]);
+    const seen = chargerBehaviourOf([{ stages: [bulk, faint], endedBy: "charger" }], { ...known, standardUncertaintyA: 0.05 });
+    const [first] = seen?.steps ?? [];
+    expect(first?.kind === "constant-voltage" && first.end.belowA?.low).toBeGreaterThan(0);
+  });
+
   it("does not take a pause of the mains, or a rest after a person pulled the clamps, for the charger's end", () => {
     const rest = stage("rest", [8, 9], [13.5, 13], [0, 0]);
     const pause = stage("interrupted", [8, 9], [13.5, 13], [0, 0]);

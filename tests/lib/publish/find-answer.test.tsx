@@ -132,7 +132,7 @@ describe("numbers shown", () => {
     expect(moneyShown(energy, Number.NaN, "EUR")).toBeUndefined();
   });
   it("never shows a certainty", () => {
-    expect(percentShown(1)).toBe("over 98 %");
-    expect(percentShown(0)).toBe("under 2 %");
+    expect(percentShown(1)).toBe("more than 98\u202F%");
+    expect(percentShown(0)).toBe("less than 2\u202F%");
   });
 });

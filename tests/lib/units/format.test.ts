@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   decimalsFor,
+  formatAround,
   formatBytes,
   formatDuration,
   formatFigure,
@@ -131,6 +132,13 @@ describe("other quantities", () => {
     expect(formatProbability(1)).toBe(`more than 99${thin}%`);
     expect(formatProbability(0)).toBe(`less than 1${thin}%`);
     expect(formatProbability(0.42)).toBe(`42${thin}%`);
+    expect(formatProbability(0.985, 0.02)).toBe(`more than 98${thin}%`);
+  });
+
+  it("a value between its ends never shows a minus nought, nor an end that is not known", () => {
+    expect(formatAround({ value: -0.01, low: -1.26, high: 3 }, "Ah", 1)).toBe(`0.0${thin}Ah (\u22121.3 to 3.0)`);
+    expect(formatAround({ value: 2, low: 1, high: null }, "", 0)).toBe("2 (1 to more)");
+    expect(formatAround({ value: null, low: null, high: null }, "g", 0)).toBe("not known");
   });
 
   it("bytes count in thousands", () => {

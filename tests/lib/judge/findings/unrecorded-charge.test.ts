@@ -27,6 +27,20 @@ describe("did charge go in that nobody recorded?", () => {
     });
   });
 
+  it("claims neither that the recorder saw every hour nor that nothing went in, where one of two connections has no record", () => {
+    const full = recordingOf(steadyLog(541, 14, 5));
+    const judgement = judged([], {
+      readings: [...readings, visit(3, 60, { density_1: 1.27, acid_C: 25 })],
+      connections: [
+        { onH: 0, offH: 9, recordings: [full] },
+        { onH: 31, offH: 55, recordings: [] },
+      ],
+    });
+    expect(judgement).toMatchObject({ verdict: "cannot tell", weight: "unsure" });
+    expect(judgement?.sentence).toMatch(/^For some of the time between visits no log tells the charge: 0(\.0+)? to [\d.]+\u202FAh/);
+    expect(judgement?.why.join()).toContain("there is no record that could fall short");
+  });
+
   it("cannot tell, where charge and density agree within their errors and the charger stayed on for 20 h more", () => {
     // About 46 Ah are needed.
     expect(judged([recordingOf(steadyLog(541, 14, 5))])).toMatchObject({ verdict: "cannot tell", weight: "unsure" });

@@ -209,7 +209,10 @@ const meanings: Readonly<Record<string, string>> = {
   "mode-forecast.season": "A month connected to a full battery, at three temperatures",
   "season.place": "cold-shed, cellar or warm-garage",
   "season.temperatureC": "Temperature there, °C",
-  "season.heldV": "Voltage held, V; null where none is held",
+  "season.mainsKWh": "Energy from the mains in 30 days, kWh; null where nobody recorded what the mode does with a full battery",
+  "season.waterG": "Water lost in 30 days, g, at most; null as above",
+  "season.restartsPerDay": "How often it starts again in a day; null as above",
+  "season.heldV": "Voltage held, V; null where none is held, or nobody recorded it",
   "season.windowV": "The float window at that temperature, V",
   "season.inWindow": "How the one stands to the other",
 };
