@@ -40,21 +40,15 @@ export function costOfResult(context: TestContext): CostOutcome | NotMeasured {
   const energy = energyMains.compute(context);
   if ("absent" in energy) return notMeasured(energy.absent, energy.why, energy.evidence ?? []);
   const isMetered = energy.basis !== "projected";
-  const { lifeUses, standbyW } = context.charger;
+  const { standbyW } = context.charger;
+  const uses = usesInLife(context);
   const charge = chargeNeeded(context);
   const density = densityGained(context);
   const made = costPerResult({
     currency: price.currency,
     ...(exchangeRates === undefined ? {} : { rates: exchangeRates.map(({ from, to, rate, on }) => ({ from, to, rate: known(rate), on })) }),
     purchase: { amount: known(price.amount), currency: price.currency, ...(price.on === undefined ? {} : { on: price.on }) },
-    usesInLife:
-      lifeUses === undefined
-        ? {
-            value: context.rules.lifeUses,
-            low: context.rules.lifeUses / unstatedUsesFactor,
-            high: context.rules.lifeUses * unstatedUsesFactor,
-          }
-        : known(lifeUses),
+    usesInLife: uses.estimate,
     pricePerKWh: { amount: known(electricity.pricePerKWh), currency: electricity.currency, on: electricity.on },
     energy: { mainsKWh: estimateOf(energy, context.rules.coverageFactor) },
     // A meter in the mains has seen the charger's own consumption already.
@@ -77,14 +71,25 @@ export function costOfResult(context: TestContext): CostOutcome | NotMeasured {
     evidence: [...energy.evidence, context.recordEvidence],
     doubts: [
       ...(energy.doubts ?? []),
-      lifeUses === undefined
-        ? `spread over ${context.rules.lifeUses} uses by the site's rule, within a factor of ${unstatedUsesFactor}`
-        : `spread over ${lifeUses} uses, as the charger's record states`,
+      uses.words,
       ownersTime === undefined ? "the owner's time is left out" : `the owner's time counts ${ownersTime.minutesPerVisit} min a connection`,
       ...(most === undefined
         ? []
         : [`${most.input} moves it most: alone, from ${most.low.toFixed(2)} to ${most.high.toFixed(2)} ${made.currency} a result`]),
     ],
+  };
+}
+
+/** Over how many uses the purchase is spread: as the charger's record states, else by the site's rule; with words that say which. */
+export function usesInLife({ charger: { lifeUses }, rules }: Pick<TestContext, "charger" | "rules">): {
+  estimate: Estimate;
+  words: string;
+} {
+  if (lifeUses !== undefined) return { estimate: known(lifeUses), words: `spread over ${lifeUses} uses, as the charger's record states` };
+  const value = rules.lifeUses;
+  return {
+    estimate: { value, low: value / unstatedUsesFactor, high: value * unstatedUsesFactor },
+    words: `spread over ${value} uses by the site's rule, within a factor of ${unstatedUsesFactor}`,
   };
 }
 

@@ -12,7 +12,7 @@ export { thinLog } from "./log-points.ts";
 export { poolBatteries } from "./pool-batteries.ts";
 export { type ReadyCell, readyBy } from "./ready-by.ts";
 export { forecastReference, referenceCase } from "./reference-case.ts";
-export { type FloatWindow, holdSeason, type SeasonAt } from "./season.ts";
+export { type FloatWindow, holdSeason, reserveGPerAh, type SeasonAt } from "./season.ts";
 export { type ChargeMark, chargeMarks } from "./simulate.ts";
 export { exactly, type Range, type Spread } from "./spread.ts";
 export { type StartShare, type StatedDensities, startShareFromDensity, startShareFromRestVoltage } from "./start-share.ts";

@@ -32,7 +32,7 @@ export type SeasonQuestion = {
   /** How the charger's own voltages move with temperature, mV for each K and cell; 0 for not at all. Left out: from 0 to the window's most. */
   readonly compensationMVPerKPerCell?: Range;
   /** Water above the plates that may be used up before topping up, g for the whole battery; left out where it is not known. */
-  readonly reserveG?: number;
+  readonly reserveG?: Range;
 };
 
 export type SeasonAt = {
@@ -42,7 +42,7 @@ export type SeasonAt = {
   readonly mainsKWh: Spread | null;
   readonly waterG: Spread | null;
   readonly restartsPerDay: Spread | null;
-  /** Days until the reserve is used up; null also where no reserve is stated or the battery is sealed. */
+  /** Days until the reserve is used up, at the earliest, water being an upper bound; null also where no reserve is stated or the battery is sealed. */
   readonly topUpDays: Spread | null;
   /** Voltage held, V, or the two between which it goes on and off above the window; null where it holds none (it is off, or goes on and off), or nobody knows. */
   readonly heldV: Range | null;
@@ -51,6 +51,13 @@ export type SeasonAt = {
 };
 
 const days = 30;
+const never = Number.POSITIVE_INFINITY;
+/**
+ * Water that a vented car battery can lose from its fill mark before the plates stand dry, g for each Ah of rated capacity.
+ * Common practice: the acid stands 10 to 15 mm above the plates; a 60 Ah case of 242 mm by 175 mm (size L2 of EN 50342-2, from memory)
+ * has some 0.03 m² of that free between walls, partitions and straps.
+ */
+export const reserveGPerAh: Range = { low: 5, high: 8 };
 /** The first day tops up what a rested battery misses; the month is counted after it. */
 const settlingH = 24;
 const seasonDraws = 16;
@@ -98,11 +105,16 @@ function holdAt(behaviour: ChargerBehaviour, question: SeasonQuestion, place: Se
     topUpDays:
       reserveG === undefined || isSealed
         ? null
-        : spreadOf(water.map((grams) => (grams > 0 ? (reserveG / grams) * days : Number.POSITIVE_INFINITY))),
+        : spreadOf(water.flatMap((grams) => reservesOf(reserveG).map((reserve) => (grams > 0 ? (reserve / grams) * days : never)))),
     heldV: held,
     windowV,
     inWindow: held === null ? "holds no voltage" : placeIn(held, windowV),
   };
+}
+
+/** The least, the middle and the most of a reserve: what a battery of the kind has is not known better. */
+function reservesOf({ low, high }: Range): number[] {
+  return [low, (low + high) / 2, high];
 }
 
 /** Voltages between which it goes on and off, where even the lowest lies above the window: it then wears a battery as a held voltage does. */

@@ -316,6 +316,7 @@ export const modeForecast = z
         mainsKWh: spread.nullable(),
         waterG: spread.nullable(),
         restartsPerDay: spread.nullable(),
+        topUpDays: spread.nullable(),
         heldV: range.nullable(),
         windowV: range,
         inWindow: z.enum(["inside", "below", "above", "partly", "holds no voltage", "not known"]),

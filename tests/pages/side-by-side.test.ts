@@ -44,6 +44,7 @@ function forecastFrom(hours: number): ModeForecastResult {
         mainsKWh: { value: 2, low: 1, high: 3 },
         waterG: { value: 2, low: 1, high: 3 },
         restartsPerDay: { value: 0, low: 0, high: 0 },
+        topUpDays: { value: 5000, low: 3000, high: 9000 },
         heldV: { low: 13.5, high: 13.7 },
         windowV: { low: 13.3, high: 13.8 },
         inWindow: "inside",

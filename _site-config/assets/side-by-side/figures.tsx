@@ -2,6 +2,7 @@
 import { FigureValue } from "../../../lib/publish/pages/figure-value.tsx";
 import { Absent } from "../../../lib/publish/pages/mark.tsx";
 import { sentence } from "../../../lib/publish/pages/sentence.ts";
+import { breakEvenStatements } from "../../../lib/publish/side-by-side/break-even.ts";
 import type { ComparedFigure } from "../../../lib/publish/side-by-side/compared.ts";
 import { compareFigure, type Statement } from "../../../lib/publish/side-by-side/differences.ts";
 import { finishingOrder } from "../../../lib/publish/side-by-side/finishing-order.ts";
@@ -139,6 +140,24 @@ function Statements({ statements }: { statements: readonly Statement[] }) {
         </li>
       ))}
     </ul>
+  );
+}
+
+/** From how many charges on the dearer of two is the cheaper one, pair by pair. */
+export function PayingBack({ entrants }: { entrants: readonly Entrant[] }) {
+  const buyables = entrants.map((entrant) => ({
+    name: cellLabel(entrant),
+    price: entrant.charger.figures.find(({ id }) => id === "price"),
+    running: entrant.mode.figures.find(({ id }) => id === "reference-running-cost"),
+  }));
+  return (
+    <>
+      <Statements statements={breakEvenStatements(buyables)} />
+      <p class="key">
+        By price and by the running cost of the reference charge, at both ends of their 95 % intervals. How long a charger lives, and what a
+        better kept battery is worth, is not in it.
+      </p>
+    </>
   );
 }
 

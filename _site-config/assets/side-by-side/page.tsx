@@ -6,7 +6,7 @@ import { listed } from "../../../lib/publish/side-by-side/differences.ts";
 import { type Entrant, lineUp } from "../../../lib/publish/side-by-side/line-up.ts";
 import { Chooser } from "./chooser.tsx";
 import { ClaimsTable, SeasonTable, TestedTable, Unseen } from "./facts.tsx";
-import { FiguresTable, FinishingOrder, finishingOrderId } from "./figures.tsx";
+import { FiguresTable, FinishingOrder, finishingOrderId, PayingBack } from "./figures.tsx";
 import { type Loader, loaderFrom } from "./load.ts";
 import { To } from "./parts.tsx";
 import { Profiles } from "./profiles.tsx";
@@ -116,6 +116,8 @@ function Comparison({ entrants, over, setOver, invented, width }: ComparisonProp
       <Profiles {...shown} over={over} setOver={setOver} width={width} />
       <h2 id={finishingOrderId}>Who is done first</h2>
       <FinishingOrder entrants={entrants} />
+      <h2>Which pays off</h2>
+      <PayingBack entrants={entrants} />
       <h2>Figures</h2>
       <FiguresTable {...shown} />
       <h2>Claims</h2>

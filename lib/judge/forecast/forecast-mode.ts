@@ -12,6 +12,7 @@ import {
   type Range,
   type ReadyCell,
   readyBy,
+  reserveGPerAh,
   type SeasonAt,
   type Spread,
 } from "../../project/index.ts";
@@ -33,6 +34,7 @@ export type ModeForecast = {
 };
 
 export type PublishedSeason = Omit<SeasonAt, "mainsKWh" | "waterG" | "restartsPerDay" | "topUpDays"> & {
+  readonly topUpDays: PublishedSpread | null;
   readonly mainsKWh: PublishedSpread | null;
   readonly waterG: PublishedSpread | null;
   readonly restartsPerDay: PublishedSpread | null;
@@ -70,6 +72,7 @@ export function forecastMode(question: ModeQuestion): ModeForecast {
     ratedAh: seasonAh,
     cells,
     density: densitiesByKind.flooded,
+    reserveG: { low: reserveGPerAh.low * seasonAh, high: reserveGPerAh.high * seasonAh },
     window: { at25C: { low: (window.low * cells) / 6, high: (window.high * cells) / 6 }, ...compensation },
     ...(statedCompensationMVPerK === null
       ? {}
@@ -89,8 +92,9 @@ export function forecastMode(question: ModeQuestion): ModeForecast {
         ...(claimedAh === null ? {} : { claimedAh }),
       }),
     })),
-    season: season.map(({ topUpDays: _, ...row }) => ({
+    season: season.map((row) => ({
       ...row,
+      topUpDays: publishedIfKnown(row.topUpDays),
       mainsKWh: publishedIfKnown(row.mainsKWh),
       waterG: publishedIfKnown(row.waterG),
       restartsPerDay: publishedIfKnown(row.restartsPerDay),

@@ -8,6 +8,7 @@ import type { TestContext } from "../../measure/test-context.ts";
 import type { Figure } from "../../nouns/figure.ts";
 import { batteryClasses, type Construction, flatnesses, referenceCase } from "../../project/index.ts";
 import type { ModeForecastResult } from "../results.ts";
+import { referenceCostMethods, referenceCosts } from "./reference-costs.ts";
 
 /** Makes a forecast, or recalls one that was made of the very same question. */
 export type Forecaster = (question: ModeQuestion) => ModeForecast;
@@ -34,6 +35,7 @@ export const referenceMethods = [
     source: "docs/projection.md.",
     checkedBy: ["Energy balance of the simulator"],
   },
+  ...referenceCostMethods,
 ] as const;
 
 /**
@@ -98,6 +100,7 @@ export function assembleForecast(
                 [],
                 evidence,
               ),
+              ...referenceCosts(first, modeId, forecast.reference.mainsKWh, evidence),
             ],
             drawsH: [...forecast.reference.drawsH],
           },

@@ -2,6 +2,7 @@
 import { formatAround, formatNumber, withUnit } from "../../units/format.ts";
 import { percentShown } from "../find/shown.ts";
 import type { ModeForecastResult } from "../results.ts";
+import { earliestTopUp } from "./earliest-top-up.ts";
 import type { FindDownload } from "./evidence-list.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { Absent, Mark } from "./mark.tsx";
@@ -134,34 +135,53 @@ export function SeasonSection({ mode, forecast }: Props) {
       </p>
     );
   return (
-    <Table caption={`Mode “${mode}”, a month connected to a full 60 Ah flooded battery, projected`} class="cards">
-      <Columns names={["Place", "Voltage held", "Against the float window there", "Energy", "Water, at most", "Restarts a day"]} />
-      <tbody>
-        {forecast.season.map((row) => (
-          <tr key={row.place}>
-            <th scope="row">
-              {placeWords[row.place] ?? row.place}, {row.temperatureC} °C
-            </th>
-            <td data-label="Voltage held" class="number">
-              <Held row={row} />
-            </td>
-            <td data-label="Float window">
-              <Mark kind={windowMarks[row.inWindow][0]}>{windowMarks[row.inWindow][1]}</Mark>
-              <span class="quiet block">{between(row.windowV, "V", 2)}</span>
-            </td>
-            <td data-label="Energy" class="number">
-              <Told spread={row.mainsKWh} unit="kWh" decimals={1} />
-            </td>
-            <td data-label="Water, at most" class="number">
-              <Told spread={row.waterG} unit="g" decimals={0} />
-            </td>
-            <td data-label="Restarts a day" class="number">
-              <Told spread={row.restartsPerDay} unit="" decimals={1} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </Table>
+    <>
+      <Table caption={`Mode “${mode}”, a month connected to a full 60 Ah flooded battery, projected`} class="cards">
+        <Columns
+          names={[
+            "Place",
+            "Voltage held",
+            "Against the float window there",
+            "Energy",
+            "Water, at most",
+            "Top up, at the earliest after",
+            "Restarts a day",
+          ]}
+        />
+        <tbody>
+          {forecast.season.map((row) => (
+            <tr key={row.place}>
+              <th scope="row">
+                {placeWords[row.place] ?? row.place}, {row.temperatureC} °C
+              </th>
+              <td data-label="Voltage held" class="number">
+                <Held row={row} />
+              </td>
+              <td data-label="Float window">
+                <Mark kind={windowMarks[row.inWindow][0]}>{windowMarks[row.inWindow][1]}</Mark>
+                <span class="quiet block">{between(row.windowV, "V", 2)}</span>
+              </td>
+              <td data-label="Energy" class="number">
+                <Told spread={row.mainsKWh} unit="kWh" decimals={1} />
+              </td>
+              <td data-label="Water, at most" class="number">
+                <Told spread={row.waterG} unit="g" decimals={0} />
+              </td>
+              <td data-label="Top up, at the earliest after" class="number">
+                {row.topUpDays === null ? <Absent kind="cannot tell" /> : earliestTopUp(row.topUpDays.low)}
+              </td>
+              <td data-label="Restarts a day" class="number">
+                <Told spread={row.restartsPerDay} unit="" decimals={1} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </Table>
+      <p class="key">
+        Water is the most that can go, so the time to top up is the earliest. Look at the level each month all the same; purified water
+        only, after charging, never acid.
+      </p>
+    </>
   );
 }
 

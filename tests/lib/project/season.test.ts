@@ -12,7 +12,7 @@ const question = {
   density,
   window,
   compensationMVPerKPerCell: { low: 0, high: 0 },
-  reserveG: 300,
+  reserveG: { low: 300, high: 300 },
 } as const;
 
 describe("a float window", () => {

@@ -212,6 +212,7 @@ const meanings: Readonly<Record<string, string>> = {
   "season.mainsKWh": "Energy from the mains in 30 days, kWh; null where nobody recorded what the mode does with a full battery",
   "season.waterG": "Water lost in 30 days, g, at most; null as above",
   "season.restartsPerDay": "How often it starts again in a day; null as above",
+  "season.topUpDays": "Days until a vented battery's reserve of water is used up, at the earliest; null ends for never, null as above",
   "season.heldV": "Voltage held, V; null where none is held, or nobody recorded it",
   "season.windowV": "The float window at that temperature, V",
   "season.inWindow": "How the one stands to the other",
