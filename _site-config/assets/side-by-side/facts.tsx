@@ -146,16 +146,6 @@ export function Unseen({ entrants }: { entrants: readonly Entrant[] }) {
           </ul>
         </details>
       ))}
-      <p>
-        In full:{" "}
-        {entrants.map((entrant, place) => (
-          <>
-            {place === 0 ? "" : ", "}
-            <To path={`${chargerPath(entrant.charger.id)}#not-seen`}>{entrant.charger.name}</To>
-          </>
-        ))}
-        .
-      </p>
     </>
   );
 }

@@ -27,18 +27,11 @@ export const finishingOrderId = "done-first";
 /** One row a figure that any of the chargers has; what a charger lacks is told as absent. */
 export function FiguresTable({ entrants, invented }: Shown) {
   return (
-    <>
-      <SideTable caption="Figures with their 95 % intervals" first="Figure" last="Told apart?" entrants={entrants} invented={invented}>
-        {groups.map((group) => (
-          <FigureGroup key={group.name} group={group} entrants={entrants} />
-        ))}
-      </SideTable>
-      <p class="key">
-        ≠ the intervals do not overlap, so the figures differ. ≈ they overlap: cannot be told apart by these measurements. = the very same.
-        ∦ not comparable. A figure leads to its evidence. What each was tested on stands in the first table; how flat each battery was, and
-        how warm, on the page of its test.
-      </p>
-    </>
+    <SideTable caption="Figures with their 95 % intervals" first="Figure" last="Told apart?" entrants={entrants} invented={invented}>
+      {groups.map((group) => (
+        <FigureGroup key={group.name} group={group} entrants={entrants} />
+      ))}
+    </SideTable>
   );
 }
 
@@ -150,15 +143,7 @@ export function PayingBack({ entrants }: { entrants: readonly Entrant[] }) {
     price: entrant.charger.figures.find(({ id }) => id === "price"),
     running: entrant.mode.figures.find(({ id }) => id === "reference-running-cost"),
   }));
-  return (
-    <>
-      <Statements statements={breakEvenStatements(buyables)} />
-      <p class="key">
-        By price and by the running cost of the reference charge, at both ends of their 95 % intervals. How long a charger lives, and what a
-        better kept battery is worth, is not in it.
-      </p>
-    </>
-  );
+  return <Statements statements={breakEvenStatements(buyables)} />;
 }
 
 /** Hours to 95 % of the reference battery, pair by pair. */
@@ -169,11 +154,6 @@ export function FinishingOrder({ entrants }: { entrants: readonly Entrant[] }) {
     <>
       {words === undefined ? null : <p>Projected for {words}, until it holds 95 % of what it can. Nobody saw these charges.</p>}
       <Statements statements={finishingOrder(references)} />
-      <p class="key">
-        In each draw all chargers meet the very same battery, so they can be held against each other draw by draw. A draw in which both take
-        equally long, or neither comes to an end, counts half. One is said to be before another only where it is so in more than 95 % of the
-        draws.
-      </p>
     </>
   );
 }

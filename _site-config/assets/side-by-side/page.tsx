@@ -8,7 +8,6 @@ import { Chooser } from "./chooser.tsx";
 import { ClaimsTable, SeasonTable, TestedTable, Unseen } from "./facts.tsx";
 import { FiguresTable, FinishingOrder, finishingOrderId, PayingBack } from "./figures.tsx";
 import { type Loader, loaderFrom } from "./load.ts";
-import { To } from "./parts.tsx";
 import { Profiles } from "./profiles.tsx";
 
 /** What the choices need, as far as it could be fetched; problems are in words. */
@@ -26,8 +25,7 @@ export function start(place: HTMLElement): void {
   place.hidden = false;
   if (location.protocol === "file:") {
     place.textContent =
-      "This page was opened straight from a folder. Browsers do not let such a page fetch figures, so nothing can be laid side by side here: " +
-      "open the site from a web server, or compare in the ways named below.";
+      "This page was opened straight from a folder, where it can fetch no figures. Open the site from a web server, or see below.";
     return;
   }
   const loader = loaderFrom(place.dataset.root ?? "");
@@ -124,10 +122,6 @@ function Comparison({ entrants, over, setOver, invented, width }: ComparisonProp
       <ClaimsTable {...shown} />
       <h2>Left connected for a season</h2>
       <SeasonTable {...shown} />
-      <p>
-        A battery on charge gives off gas that can explode. Before one stays connected, read the <To path="cautions/">cautions</To>; the
-        makers of battery and charger and the rules where you are come first.
-      </p>
       <h2>What was not seen</h2>
       <Unseen entrants={entrants} />
     </>
@@ -144,7 +138,7 @@ function statusOf(entrants: readonly Entrant[]): string {
 async function load(loader: Loader, chosen: Choices["chosen"]): Promise<Loaded> {
   const index = await loader.index().catch(() => undefined);
   if (index === undefined) {
-    const problem = "The list of chargers could not be fetched. Try again later, or compare in the ways named below.";
+    const problem = "The list of chargers could not be fetched. Try again later, or see below.";
     return { index: [], chargers: new Map(), problems: [problem] };
   }
   const names = new Map(index.map(({ id, name }) => [id, name]));

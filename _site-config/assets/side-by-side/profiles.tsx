@@ -72,7 +72,6 @@ export function Profiles({ entrants, invented, over, setOver, width }: Props) {
         </ul>
         A ring marks where a recording ends, which is not where the charger was done; a filled dot, where the charger had switched off by
         then.
-        {over === "share" ? " Charge is added up over the drawn points, and gaps add nothing." : ""}
         {isPerCell ? " The batteries are of several voltages, so voltage is drawn for one cell." : ""}
         {invented ? <span class="invented"> invented data</span> : null}
       </figcaption>

@@ -1,8 +1,8 @@
 /** After how many charges a charger that is dearer to buy has earned that back by what it saves, pair by pair. */
-import { breakEvenUses, type Estimate, known } from "../../project/cost.ts";
+import { breakEvenUses, type Estimate } from "../../project/cost.ts";
 import { formatNumber, withUnit } from "../../units/format.ts";
 import type { ComparedFigure } from "./compared.ts";
-import type { Statement } from "./differences.ts";
+import { intervalOf, type Statement } from "./differences.ts";
 
 export type Buyable = {
   /** What the statements call it. */
@@ -24,7 +24,7 @@ export function breakEvenStatements(buyables: readonly Buyable[]): Statement[] {
   const ready = buyables.flatMap((one): Ready[] => {
     const [price, running] = [estimateOf(one.price), estimateOf(one.running)];
     if (price === undefined || running === undefined) return [];
-    return [{ name: one.name, purchase: price.estimate, runningPerResult: running.estimate, currency: price.unit }];
+    return [{ name: one.name, purchase: price, runningPerResult: running, currency: one.price?.unit ?? "" }];
   });
   if (buyables.length < 2) return [];
   const missing = buyables.filter(({ name }) => !ready.some((one) => one.name === name));
@@ -57,14 +57,14 @@ function charges(uses: number): string {
   return withUnit(formatNumber(whole, 0), whole === 1 ? "charge" : "charges");
 }
 
-function estimateOf(figure: ComparedFigure | undefined): { estimate: Estimate; unit: string } | undefined {
-  if (figure === undefined || figure.value === null) return undefined;
-  const { value, low, high, basis, unit } = figure;
-  if (low !== null && high !== null) return { estimate: { value, low, high }, unit };
-  return basis === "stated" ? { estimate: known(value), unit } : undefined;
+/** Undefined where no interval with two ends can be defended. */
+function estimateOf(figure: ComparedFigure | undefined): Estimate | undefined {
+  const interval = figure && intervalOf(figure);
+  if (figure === undefined || figure.value === null || interval === undefined) return undefined;
+  return Number.isFinite(interval.high - interval.low) ? { value: figure.value, ...interval } : undefined;
 }
 
 function whyMissing({ price, running }: Buyable): string {
-  if (price === undefined || price.value === null) return "no price of it is stated";
+  if (typeof price?.value !== "number") return "no price of it is stated";
   return running?.absent?.why ?? "what it costs to run has no interval";
 }
