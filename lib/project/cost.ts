@@ -97,30 +97,6 @@ export function costPerResult(inputs: CostInputs): CostOfResult | CostRefused {
 }
 
 /**
- * The number of results from which on a charger is the cheaper one of two.
- * @returns the uses at which both have cost the same, with their interval; `never` where the dearer one to buy is also dearer to run, or
- *   may be (then the interval has no upper end); a refusal for two currencies
- */
-export function breakEvenUses(
-  dearer: { readonly purchase: Estimate; readonly runningPerResult: Estimate; readonly currency: string },
-  cheaper: { readonly purchase: Estimate; readonly runningPerResult: Estimate; readonly currency: string },
-): { readonly uses: number | "never"; readonly low: number | "never"; readonly high: number | "never" } | CostRefused {
-  if (dearer.currency !== cheaper.currency) return { refused: `one cost is in ${dearer.currency}, the other in ${cheaper.currency}` };
-  const uses = (extra: number, saved: number): number | "never" => (extra <= 0 ? 0 : saved > 0 ? extra / saved : "never");
-  const extra = {
-    low: dearer.purchase.low - cheaper.purchase.high,
-    value: dearer.purchase.value - cheaper.purchase.value,
-    high: dearer.purchase.high - cheaper.purchase.low,
-  };
-  const saved = {
-    low: cheaper.runningPerResult.low - dearer.runningPerResult.high,
-    value: cheaper.runningPerResult.value - dearer.runningPerResult.value,
-    high: cheaper.runningPerResult.high - dearer.runningPerResult.low,
-  };
-  return { uses: uses(extra.value, saved.value), low: uses(extra.low, saved.high), high: uses(extra.high, saved.low) };
-}
-
-/**
  * An amount as shown: rounded half away from zero on its decimal digits, so that 1.005 is 1.01 though the double below it is smaller.
  * @param decimals  2 for most currencies
  * @returns digits without currency; "not a number" for one that is not finite. For showing only: nothing is computed from it.

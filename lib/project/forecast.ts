@@ -34,6 +34,8 @@ export type BatteryKnowledge = { readonly beliefs: BatteryBeliefs; readonly fit?
 export type ChargeForecast = {
   /** Hours to each mark; Infinity is "not within the horizon". */
   readonly hoursTo: Readonly<Record<ChargeMark, Spread>>;
+  /** Energy from the mains until each mark, Wh; Infinity likewise. */
+  readonly mainsWhTo: Readonly<Record<ChargeMark, Spread>>;
   /** Share of the draws in which the mark is reached within the horizon. */
   readonly reaches: Readonly<Record<ChargeMark, number>>;
   /** Until the charger leaves off or the horizon: ampere-hours in, stored, gassed; energy at the posts and from the mains; water. */
@@ -94,6 +96,7 @@ export function forecastCharge(
   const spread = (read: (outcome: ChargeOutcome) => number): Spread => spreadOf(draws.map(read));
   return {
     hoursTo: byMark((mark) => spread(({ hoursTo }) => hoursTo[mark])),
+    mainsWhTo: byMark((mark) => spread(({ mainsWhTo }) => mainsWhTo[mark])),
     reaches: byMark((mark) => draws.filter(({ hoursTo }) => Number.isFinite(hoursTo[mark])).length / draws.length),
     passedAh: spread(({ charge }) => charge.passedAh),
     storedAh: spread(({ charge }) => charge.storedAh),

@@ -4,7 +4,7 @@ export { type BatteryBeliefs, beliefsOf, type Condition, type Construction, dens
 export { type ChargerKnowledge, chargerBehaviourOf, type RecordedCharge } from "./behaviour-of-stages.ts";
 export { type ChargerBehaviour, isHoldingUnknown, type ProgrammeStep } from "./charger-behaviour.ts";
 export { type Contender, type Ranking, rankContenders } from "./compare.ts";
-export { breakEvenUses, type CostInputs, type CostOfResult, costPerResult, type Estimate, known, showAmount } from "./cost.ts";
+export { type CostInputs, type CostOfResult, costPerResult, type Estimate, known, showAmount } from "./cost.ts";
 export { type BatteryTest, type FittedBattery, fitBattery, fitBatteryTests, type KnownBattery } from "./fit-battery.ts";
 export { type ChargeCase, type ChargeForecast, forecastCharge } from "./forecast.ts";
 export { findHoldingThresholds, type HoldingThresholds, samplesBeforeFirstRestart } from "./holding-thresholds.ts";

@@ -44,6 +44,8 @@ export type ChargeSums = {
 export type ChargeOutcome = {
   /** Hours from clamps on; Infinity where the mark is not reached by the horizon. */
   readonly hoursTo: Readonly<Record<ChargeMark, number>>;
+  /** Energy from the mains until each mark, Wh; Infinity where it is not reached by the horizon. */
+  readonly mainsWhTo: Readonly<Record<ChargeMark, number>>;
   /** When the charger left off: went to float or switched off; Infinity where it did neither. */
   readonly leftOffH: number;
   readonly restarts: number;
@@ -102,6 +104,7 @@ export function simulateCharge(cell: Cell, start: CellState, charger: SettledCha
   const whole = closeSums(run);
   return {
     hoursTo: run.hoursTo,
+    mainsWhTo: run.mainsWhTo,
     leftOffH: programme.leftOffH,
     restarts: programme.restarts,
     charge: run.sumsAtLeavingOff ?? whole,
@@ -125,6 +128,7 @@ type Run = {
   readonly startAh: number;
   readonly sums: { storedAh: number; gassedAh: number; dcWh: number };
   readonly hoursTo: Record<ChargeMark, number>;
+  readonly mainsWhTo: Record<ChargeMark, number>;
   readonly path: ChargeMoment[];
   sumsAtLeavingOff: ChargeSums | undefined;
   highestV: number;
@@ -135,8 +139,8 @@ function startRun(cell: Cell, start: CellState, charger: SettledCharger, setting
   const state = { ...start };
   const programme = startedProgramme();
   applySource(cell, state, state, offerNow(charger, programme, cell.cells), 0);
-  const hoursTo = { "80 %": Number.POSITIVE_INFINITY, "95 %": Number.POSITIVE_INFINITY, full: Number.POSITIVE_INFINITY };
-  for (const mark of markNames) if (state.storedAh >= chargeMarks[mark] * cell.capacityAh) hoursTo[mark] = 0;
+  const [hoursTo, mainsWhTo] = [neverByMark(), neverByMark()];
+  for (const mark of markNames) if (state.storedAh >= chargeMarks[mark] * cell.capacityAh) hoursTo[mark] = mainsWhTo[mark] = 0;
   const run: Run = {
     cell,
     charger,
@@ -148,6 +152,7 @@ function startRun(cell: Cell, start: CellState, charger: SettledCharger, setting
     startAh: state.storedAh,
     sums: { storedAh: 0, gassedAh: 0, dcWh: 0 },
     hoursTo,
+    mainsWhTo,
     path: [],
     sumsAtLeavingOff: undefined,
     highestV: Number.NEGATIVE_INFINITY,
@@ -158,6 +163,10 @@ function startRun(cell: Cell, start: CellState, charger: SettledCharger, setting
 }
 
 const markNames = Object.keys(chargeMarks) as ChargeMark[];
+
+function neverByMark(): Record<ChargeMark, number> {
+  return { "80 %": Number.POSITIVE_INFINITY, "95 %": Number.POSITIVE_INFINITY, full: Number.POSITIVE_INFINITY };
+}
 
 function isOver({ charger, programme, state, cell }: Run): boolean {
   return isStepOver(charger, programme, state, cell.cells);
@@ -233,20 +242,23 @@ function tryStep({ cell, state, middle, charger, programme, settings }: Run, hou
 }
 
 function takeDown(run: Run, hours: number): void {
-  const { cell, state, before, programme, sums, hoursTo } = run;
+  const { cell, state, before, programme, sums, hoursTo, mainsWhTo } = run;
   const storedAh = state.storedAh - before.storedAh;
   const currentA = state.reactionA + state.gassingA;
   sums.storedAh += storedAh;
   sums.gassedAh += state.gassingA * hours;
   const voltageV = state.cellV * cell.cells;
-  sums.dcWh += ((before.cellV + state.cellV) / 2) * cell.cells * currentA * hours;
+  const dcWh = ((before.cellV + state.cellV) / 2) * cell.cells * currentA * hours;
   run.highestV = Math.max(run.highestV, voltageV);
   run.highestA = Math.max(run.highestA, currentA);
   for (const mark of markNames) {
     const neededAh = chargeMarks[mark] * cell.capacityAh;
     if (Number.isFinite(hoursTo[mark]) || state.storedAh < neededAh) continue;
-    hoursTo[mark] = programme.poweredH + hours * ((neededAh - before.storedAh) / storedAh);
+    const share = (neededAh - before.storedAh) / storedAh;
+    hoursTo[mark] = programme.poweredH + hours * share;
+    mainsWhTo[mark] = mainsWhOf(run, sums.dcWh + dcWh * share, hoursTo[mark]);
   }
+  sums.dcWh += dcWh;
   programme.poweredH += hours;
   notePath(run);
 }
@@ -263,14 +275,20 @@ function notePath({ path, settings, programme, state, cell }: Run): void {
   });
 }
 
-function closeSums({ cell, programme, sums, charger }: Run): ChargeSums {
+/** What the mains gave for so much at the posts, Wh. */
+function mainsWhOf({ charger }: Run, dcWh: number, poweredH: number): number {
+  return dcWh / charger.efficiency + charger.standbyW * poweredH;
+}
+
+function closeSums(run: Run): ChargeSums {
+  const { cell, programme, sums } = run;
   return {
     hours: programme.poweredH,
     passedAh: sums.storedAh + sums.gassedAh,
     storedAh: sums.storedAh,
     gassedAh: sums.gassedAh,
     dcWh: sums.dcWh,
-    mainsWh: sums.dcWh / charger.efficiency + charger.standbyW * programme.poweredH,
+    mainsWh: mainsWhOf(run, sums.dcWh, programme.poweredH),
     waterG: waterLostG(cell, sums.gassedAh),
   };
 }

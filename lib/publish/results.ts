@@ -280,6 +280,11 @@ export const modeForecast = z
       .strictObject({
         words: z.string().describe("The battery and the place"),
         figures: z.array(figure).describe("Hours to 80 %, 95 % and full, and mains energy, projected"),
+        drawsKWh: z.array(z.number().nullable()).describe("Energy from the mains until then in the same draws, kWh"),
+        pricePerKWh: z
+          .strictObject({ amount: z.number(), currency: z.string() })
+          .nullable()
+          .describe("What a kilowatt-hour costs in the currency of the charger's price; null where either is not stated"),
         drawsH: z
           .array(z.number().nullable())
           .describe(

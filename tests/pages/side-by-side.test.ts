@@ -35,6 +35,8 @@ function forecastFrom(hours: number): ModeForecastResult {
         absentFigure({ ...figure, id: "reference-hours-full", label: "Hours to full" }, "not reached", "not within 72 h"),
       ],
       drawsH: drawsFrom(hours),
+      drawsKWh: drawsFrom(hours).map((drawH) => (drawH ?? 0) / 10),
+      pricePerKWh: { amount: 0.3, currency: "EUR" },
     },
     readyBy: [],
     season: [

@@ -141,7 +141,7 @@ export function PayingBack({ entrants }: { entrants: readonly Entrant[] }) {
   const buyables = entrants.map((entrant) => ({
     name: cellLabel(entrant),
     price: entrant.charger.figures.find(({ id }) => id === "price"),
-    running: entrant.mode.figures.find(({ id }) => id === "reference-running-cost"),
+    reference: entrant.mode.reference,
   }));
   return <Statements statements={breakEvenStatements(buyables)} />;
 }

@@ -25,9 +25,12 @@ export type ModeForecast = {
   /** Hours to each mark on the reference battery; null for a mode of another voltage. */
   readonly reference: {
     readonly hours: readonly { readonly mark: ChargeMark; readonly hours: PublishedSpread; readonly reaches: number }[];
+    /** Until 95 %. */
     readonly mainsKWh: PublishedSpread;
     /** Hours to 95 % in each draw; draw k met the same battery for every charger. */
     readonly drawsH: readonly (number | null)[];
+    /** Energy from the mains until then, in the same draws. */
+    readonly drawsKWh: readonly (number | null)[];
   } | null;
   readonly readyBy: readonly { readonly construction: Construction; readonly airC: number; readonly cells: readonly ReadyCell[] }[];
   readonly season: readonly PublishedSeason[];
@@ -107,8 +110,9 @@ function referenceOf(behaviour: ChargerBehaviour): ModeForecast["reference"] {
   const marks = Object.keys(chargeMarks) as ChargeMark[];
   return {
     hours: marks.map((mark) => ({ mark, hours: published(forecast.hoursTo[mark]), reaches: forecast.reaches[mark] })),
-    mainsKWh: scaled(published(forecast.mainsWh), 1 / 1000),
+    mainsKWh: scaled(published(forecast.mainsWhTo["95 %"]), 1 / 1000),
     drawsH: forecast.draws.map(({ hoursTo }) => finite(hoursTo["95 %"])),
+    drawsKWh: forecast.draws.map(({ mainsWhTo }) => finite(mainsWhTo["95 %"] / 1000)),
   };
 }
 

@@ -8,7 +8,7 @@ import type { TestContext } from "../../measure/test-context.ts";
 import type { Figure } from "../../nouns/figure.ts";
 import { batteryClasses, type Construction, flatnesses, referenceCase } from "../../project/index.ts";
 import type { ModeForecastResult } from "../results.ts";
-import { referenceCostMethods, referenceCosts } from "./reference-costs.ts";
+import { pricePerKWh, referenceCostMethods, referenceCosts } from "./reference-costs.ts";
 
 /** Makes a forecast, or recalls one that was made of the very same question. */
 export type Forecaster = (question: ModeQuestion) => ModeForecast;
@@ -19,6 +19,7 @@ const referenceWords = `a used flooded 12 V battery of ${referenceCase.ratedAh} 
 export const referenceMethods = [
   {
     id: "reference-hours",
+    version: 1,
     label: "Hours to a share of full, reference battery",
     unit: "h",
     explain: `Hours on charge until ${referenceWords} holds 80 %, 95 % or 99 % of what it can. Every charger is forecast on this one battery, whatever it was tested on, by a simulator fitted to how the charger behaved in its recordings. What is not known of the charger, and what no label says of a battery, is drawn 64 times; the interval holds the middle 95 % of the draws.`,
@@ -28,9 +29,11 @@ export const referenceMethods = [
   },
   {
     id: "reference-energy",
-    label: "Mains energy of the reference charge",
+    version: 2,
+    label: "Mains energy to 95 %, reference battery",
     unit: "kWh",
-    explain: `Energy from the mains until the charger leaves off, or for ${referenceCase.horizonH} h, on the reference battery.`,
+    explain:
+      "Energy from the mains until the reference battery holds 95 % of what it can, in the same draws as the hours. What a charger that stays connected takes after that is told in the month connected.",
     formula: "DC energy over the efficiency, with standby where it is stated",
     source: "docs/projection.md.",
     checkedBy: ["Energy balance of the simulator"],
@@ -81,7 +84,7 @@ export function assembleForecast(
               ...forecast.reference.hours.map(({ mark, hours, reaches }) =>
                 figureOf(
                   `reference-hours-${mark.replace(/\s?%/, "")}`,
-                  "reference-hours",
+                  "reference-hours/1",
                   `Hours to ${mark === "full" ? "full (99 %)" : mark}, reference battery`,
                   "h",
                   modeId,
@@ -92,8 +95,8 @@ export function assembleForecast(
               ),
               figureOf(
                 "reference-energy",
-                "reference-energy",
-                "Mains energy of the reference charge",
+                "reference-energy/2",
+                "Mains energy to 95 %, reference battery",
                 "kWh",
                 modeId,
                 forecast.reference.mainsKWh,
@@ -103,6 +106,8 @@ export function assembleForecast(
               ...referenceCosts(first, modeId, forecast.reference.mainsKWh, evidence),
             ],
             drawsH: [...forecast.reference.drawsH],
+            drawsKWh: [...forecast.reference.drawsKWh],
+            pricePerKWh: pricePerKWh(first),
           },
     readyBy: forecast.readyBy.map(({ construction, airC, cells }) => ({
       construction,
@@ -144,7 +149,7 @@ function figureOf(
   doubts: string[],
   evidence: Figure["evidence"],
 ): Figure {
-  const common = { id, of: `mode/${modeId}`, label, unit, basis: "projected" as const, method: `${method}/1`, evidence: [...evidence] };
+  const common = { id, of: `mode/${modeId}`, label, unit, basis: "projected" as const, method, evidence: [...evidence] };
   if (value === null)
     return {
       ...common,

@@ -42,7 +42,12 @@ export function assembleMethods(rules: Rules): MethodEntry[] {
     }),
   );
   const references = referenceMethods.map(
-    (entry): MethodEntry => ({ ...entry, kind: "figure", method: `${entry.id}/1`, checkedBy: [...entry.checkedBy] }),
+    ({ version, ...entry }): MethodEntry => ({
+      ...entry,
+      kind: "figure",
+      method: `${entry.id}/${version}`,
+      checkedBy: [...entry.checkedBy],
+    }),
   );
   const claims = claimMethods.map(
     (claim): MethodEntry => ({ ...claim, kind: "claim", method: `${claim.id}/1`, formula: null, checkedBy: [...claim.checkedBy] }),

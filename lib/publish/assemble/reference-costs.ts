@@ -12,16 +12,18 @@ export const runningCostId = "reference-running-cost";
 export const referenceCostMethods = [
   {
     id: runningCostId,
+    version: 1,
     label: "Running cost of the reference charge",
     unit: "currency of the price",
     explain:
-      "What one charge of the reference battery costs once the charger is paid for: energy from the mains at the site's price, and one visit of the owner where the site values their time. From it, and the price, follows after how many charges one charger has earned back what it costs more than another.",
+      "What one charge of the reference battery costs once the charger is paid for: energy from the mains until 95 % at the site's price, and one visit of the owner where the site values their time.",
     formula: "E_mains · price per kWh + one visit",
     source: "Our definition: no standard defines it. Interval: that of the energy (docs/projection.md).",
     checkedBy: ["Worked by hand in a small test record"],
   },
   {
     id: "reference-cost",
+    version: 1,
     label: "Cost of the reference charge",
     unit: "currency of the price",
     explain:
@@ -35,7 +37,7 @@ export const referenceCostMethods = [
 
 /**
  * @param context  any test of the mode: price, uses, electricity and rates are read from it
- * @param mainsKWh  energy of the reference charge
+ * @param mainsKWh  its energy from the mains until 95 %, null for never: a charge that stops short is no cheap one, but none
  * @param evidence  the recordings that the forecast rests on
  * @returns two figures, projected; absent with the reason where a price is not stated or the charge does not end
  */
@@ -72,6 +74,20 @@ export function referenceCosts(context: TestContext, modeId: string, mainsKWh: P
   ];
 }
 
+/** What a kilowatt-hour costs in the currency of the charger's price; null where either is not stated, or no rate leads from one to the other. */
+export function pricePerKWh({
+  charger: { price },
+  site: { electricity, exchangeRates },
+}: TestContext): { amount: number; currency: string } | null {
+  if (price === undefined || electricity === undefined) return null;
+  const { currency } = price;
+  const rate =
+    electricity.currency === currency
+      ? 1
+      : exchangeRates?.find((known) => known.from === electricity.currency && known.to === currency)?.rate;
+  return rate === undefined ? null : { amount: electricity.pricePerKWh * rate, currency };
+}
+
 type Made = { readonly made: CostOfResult; readonly doubts: readonly string[] };
 type Absent = { readonly absent: AbsenceKind; readonly why: string };
 
@@ -80,7 +96,11 @@ function costOf(context: TestContext, { value, low, high }: PublishedSpread): Ma
   const { electricity, exchangeRates, ownersTime } = context.site;
   if (price === undefined) return { absent: "not stated", why: "no price of the charger is stated" };
   if (electricity === undefined) return { absent: "not stated", why: "the site states no price of electricity" };
-  if (value === null) return { absent: "not reached", why: "the reference charge does not end in half of the draws or more" };
+  if (value === null)
+    return {
+      absent: "not reached",
+      why: "the reference battery is not brought to 95 % in half of the draws or more, so there is no result to pay for",
+    };
   const uses = usesInLife(context);
   const made = costPerResult({
     currency: price.currency,

@@ -2,7 +2,7 @@
 import { formatAround, formatNumber, withUnit } from "../../units/format.ts";
 import { percentShown } from "../find/shown.ts";
 import type { ModeForecastResult } from "../results.ts";
-import { earliestTopUp } from "./earliest-top-up.ts";
+import { topUpWords } from "./earliest-top-up.ts";
 import type { FindDownload } from "./evidence-list.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { Absent, Mark } from "./mark.tsx";
@@ -144,7 +144,7 @@ export function SeasonSection({ mode, forecast }: Props) {
             "Against the float window there",
             "Energy",
             "Water, at most",
-            "Top up, at the earliest after",
+            "Top up after, at the earliest",
             "Restarts a day",
           ]}
         />
@@ -167,8 +167,8 @@ export function SeasonSection({ mode, forecast }: Props) {
               <td data-label="Water, at most" class="number">
                 <Told spread={row.waterG} unit="g" decimals={0} />
               </td>
-              <td data-label="Top up, at the earliest after" class="number">
-                {row.topUpDays === null ? <Absent kind="cannot tell" /> : earliestTopUp(row.topUpDays.low)}
+              <td data-label="Top up after, at the earliest" class="number">
+                {row.topUpDays === null ? <Absent kind="cannot tell" /> : topUpWords(row.topUpDays)}
               </td>
               <td data-label="Restarts a day" class="number">
                 <Told spread={row.restartsPerDay} unit="" decimals={1} />

@@ -59,8 +59,8 @@ function HowToRead() {
         neither comes to an end, counts half. One is said to be before another only where it is so in more than 95 % of the draws.
       </p>
       <p>
-        What pays off is told by price and by the running cost of the reference charge, at both ends of their 95 % intervals. How long a
-        charger lives, and what a better kept battery is worth, is not in it.
+        What pays off is told by price and by the energy of the reference charge at the site's price, draw by draw as well: a range holds
+        the middle 95 % of the draws. How long a charger lives, and what a better kept battery is worth, is not in it.
       </p>
     </section>
   );

@@ -78,8 +78,8 @@ function comparedMode(
 function referenceOf(forecast: ModeForecastResult | null): ComparedMode["reference"] {
   if (forecast === null) return { because: "no recording shows what the mode does" };
   if (forecast.reference === null) return { because: `the mode is for ${formatStated(forecast.nominalVoltageV, "V")}` };
-  const { words, drawsH } = forecast.reference;
-  return { words, drawsH: drawsH.map(short) };
+  const { words, drawsH, drawsKWh, pricePerKWh } = forecast.reference;
+  return { words, drawsH: drawsH.map(short), drawsKWh: drawsKWh.map(short), pricePerKWh };
 }
 
 function comparedRun(row: ComparisonRow, test: TestResult): ComparedRun {

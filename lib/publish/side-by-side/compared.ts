@@ -67,6 +67,15 @@ export type ComparedRun = {
   readonly recording: { readonly id: string; readonly endedBy: string; readonly endedWords: string; readonly to: string } | null;
 };
 
+/** Draw k met the same battery for every charger. */
+export type ComparedReference = {
+  readonly words: string;
+  readonly drawsH: readonly (number | null)[];
+  readonly drawsKWh: readonly (number | null)[];
+  /** In the currency of the charger's price; null where either is not stated. */
+  readonly pricePerKWh: { readonly amount: number; readonly currency: string } | null;
+};
+
 export type ComparedMode = {
   readonly id: string;
   readonly name: string;
@@ -74,8 +83,8 @@ export type ComparedMode = {
   readonly season: readonly ComparedSeason[];
   /** Figures projected for the reference battery. */
   readonly figures: readonly ComparedFigure[];
-  /** Hours to 95 % of the reference battery, draw by draw, null for "never"; the reason instead where there are none. */
-  readonly reference: { readonly words: string; readonly drawsH: readonly (number | null)[] } | { readonly because: string };
+  /** The reference charge, draw by draw, null for "never"; the reason instead where there are no draws. */
+  readonly reference: ComparedReference | { readonly because: string };
   readonly unknowns: readonly string[];
   /** The most telling test first; [] for a mode that nobody tested. */
   readonly runs: readonly ComparedRun[];

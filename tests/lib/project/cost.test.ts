@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { breakEvenUses, type CostInputs, costPerResult, known, showAmount } from "../../../lib/project/cost.ts";
+import { type CostInputs, costPerResult, known, showAmount } from "../../../lib/project/cost.ts";
 
 const euros = (value: number) => ({ amount: known(value), currency: "EUR" });
 const inputs: CostInputs = {
@@ -53,24 +53,6 @@ describe("cost per result", () => {
     expect([restoredAh, densityGain]).toBeDefined();
     expect(costPerResult(bare)).toMatchObject({ perAh: null, perHundredthKgPerL: null });
     expect(costPerResult({ ...inputs, usesInLife: known(0) })).toHaveProperty("refused");
-  });
-});
-
-describe("break-even", () => {
-  const dear = { purchase: known(80), runningPerResult: known(0.2), currency: "EUR" };
-  const cheap = { purchase: known(30), runningPerResult: known(0.45), currency: "EUR" };
-
-  it("comes after extra purchase over saved running cost: 50/0.25 = 200 uses", () => {
-    expect(breakEvenUses(dear, cheap)).toMatchObject({ uses: 200, low: 200, high: 200 });
-  });
-
-  it("never comes where the dearer one is dearer to run, and may never where that is not sure", () => {
-    expect(breakEvenUses({ ...dear, runningPerResult: known(0.5) }, cheap)).toMatchObject({ uses: "never" });
-    expect(breakEvenUses({ ...dear, runningPerResult: { value: 0.2, low: 0.1, high: 0.5 } }, cheap)).toMatchObject({
-      uses: 200,
-      high: "never",
-    });
-    expect(breakEvenUses({ ...dear, currency: "SEK" }, cheap)).toHaveProperty("refused");
   });
 });
 

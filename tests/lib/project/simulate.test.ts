@@ -145,6 +145,15 @@ describe("a simulated charge", () => {
     expect(outcome.whole.mainsWh).toBeCloseTo(outcome.whole.dcWh / 0.8 + 2 * 60, 6);
   });
 
+  it("counts energy to a mark as a charge does that is taken off there, to a part in a thousand of step length", () => {
+    const cell = makeCell(60, 6, density, usedBattery);
+    const charge = (horizonH: number) =>
+      simulateCharge(cell, restedCell(cell, 0.2, 20), chargerOf(held(14.4, 6)), { ...settings, horizonH });
+    const long = charge(60);
+    for (const mark of ["80 %", "95 %"] as const) expect(charge(long.hoursTo[mark]).whole.mainsWh / long.mainsWhTo[mark]).toBeCloseTo(1, 3);
+    expect(charge(1).mainsWhTo["95 %"]).toBe(never);
+  });
+
   it("ends, with NaN, for a battery of impossible acid", () => {
     const cell = makeCell(60, 6, { full: 3, empty: 2 }, usedBattery);
     expect(simulateCharge(cell, restedCell(cell, 0.2, 20), chargerOf(held(14.4, 6)), settings).stateOfCharge).toBeNaN();

@@ -116,7 +116,7 @@ describe("conditions", () => {
 });
 
 describe("who is done first", () => {
-  const draws = (drawsH: readonly (number | null)[], words = "a battery") => ({ words, drawsH });
+  const draws = (drawsH: readonly (number | null)[], words = "a battery") => ({ words, drawsH, drawsKWh: [], pricePerKWh: null });
   const order = (...references: readonly Parameters<typeof finishingOrder>[0][number]["reference"][]): string[] =>
     finishingOrder(references.map((reference, index) => ({ name: String.fromCharCode(65 + index), reference }))).map(
       ({ sign, words }) => `${sign} ${words}`,

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { referenceCosts } from "../../../../lib/publish/assemble/reference-costs.ts";
+import { pricePerKWh, referenceCosts } from "../../../../lib/publish/assemble/reference-costs.ts";
 import { contextOf } from "../../measure/bench.ts";
 
 const electricity = { pricePerKWh: 0.2, currency: "EUR", on: "2026-01-01" };
 const energy = { value: 1, low: 0.9, high: 1.2 };
 const evidence = [{ file: "data/tests/first/logs/day-1.csv", sha256: "0".repeat(64) }];
-const costs = (parts: Parameters<typeof contextOf>[0], mainsKWh: Parameters<typeof referenceCosts>[2] = energy) =>
+type Spread = Parameters<typeof referenceCosts>[2];
+const costs = (parts: Parameters<typeof contextOf>[0], mainsKWh: Spread = energy) =>
   referenceCosts(contextOf(parts), "car", mainsKWh, evidence);
 
 describe("the reference charge's cost", () => {
@@ -40,8 +41,17 @@ describe("the reference charge's cost", () => {
       low: null,
       high: null,
     });
-    expect(costs({ site: { electricity } }, { value: null, low: 3, high: null })[1]).toMatchObject({ absent: { kind: "not reached" } });
+    const short = costs({ site: { electricity } }, { value: null, low: 30, high: null });
+    expect(short.map(({ absent }) => absent?.kind)).toEqual(["not reached", "not reached"]);
     expect(costs({ charger: { price: undefined }, site: { electricity } })[0]).toMatchObject({ absent: { kind: "not stated" } });
     expect(costs({})[0]).toMatchObject({ absent: { kind: "not stated", why: "the site states no price of electricity" } });
+  });
+
+  it("prices a kilowatt-hour in the currency of the charger's price, and not without a rate: 0.20 CHF at 1.05 EUR are 0.21 EUR", () => {
+    const site = { electricity: { ...electricity, currency: "CHF" } };
+    const exchangeRates = [{ from: "CHF", to: "EUR", rate: 1.05, on: "2026-01-01" }];
+    expect(pricePerKWh(contextOf({ site }))).toBeNull();
+    expect(pricePerKWh(contextOf({ site: { ...site, exchangeRates } }))).toEqual({ amount: expect.closeTo(0.21, 12), currency: "EUR" });
+    expect(pricePerKWh(contextOf({ charger: { price: undefined }, site: { electricity } }))).toBeNull();
   });
 });

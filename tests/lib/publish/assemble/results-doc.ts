@@ -212,6 +212,11 @@ const meanings: Readonly<Record<string, string>> = {
   "season.mainsKWh": "Energy from the mains in 30 days, kWh; null where nobody recorded what the mode does with a full battery",
   "season.waterG": "Water lost in 30 days, g, at most; null as above",
   "season.restartsPerDay": "How often it starts again in a day; null as above",
+  "reference.drawsKWh": "Energy from the mains until then in the same draws, kWh; null for never",
+  "reference.pricePerKWh":
+    "What a kilowatt-hour costs in the currency of the charger's price; null where either is not stated, or no rate leads from one to the other",
+  "pricePerKWh.amount": "Money",
+  "pricePerKWh.currency": "ISO 4217",
   "season.topUpDays": "Days until a vented battery's reserve of water is used up, at the earliest; null ends for never, null as above",
   "season.heldV": "Voltage held, V; null where none is held, or nobody recorded it",
   "season.windowV": "The float window at that temperature, V",
