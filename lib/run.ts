@@ -258,6 +258,7 @@ function assemble(
       tests: published.filter(({ context }) => context.chargerId === id),
       prose: prose?.value ?? null,
       forecaster,
+      bench: published.map(({ context }) => context),
     });
   });
   const shown = chargers.filter((charger) => charger.tests.length > 0);

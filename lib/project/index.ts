@@ -8,7 +8,7 @@ export { type CostInputs, type CostOfResult, costPerResult, type Estimate, known
 export { type BatteryTest, type FittedBattery, fitBattery, fitBatteryTests, type KnownBattery } from "./fit-battery.ts";
 export { type ChargeCase, type ChargeForecast, forecastCharge } from "./forecast.ts";
 export { findHoldingThresholds, type HoldingThresholds, samplesBeforeFirstRestart } from "./holding-thresholds.ts";
-export { thinLog } from "./log-points.ts";
+export { type LogPoint, thinLog } from "./log-points.ts";
 export { poolBatteries } from "./pool-batteries.ts";
 export { type ReadyCell, readyBy } from "./ready-by.ts";
 export { forecastReference, referenceCase } from "./reference-case.ts";

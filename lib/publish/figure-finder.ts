@@ -26,6 +26,7 @@ export function figureFinder(tests: readonly TestResult[], charger?: ChargerResu
     ...(charger?.figures ?? []),
     ...(charger?.modes ?? []).flatMap((mode) => [
       ...(mode.forecast?.reference?.figures ?? []),
+      ...(mode.forecast?.ownBatteries ?? []).flatMap(({ figures }) => figures),
       ...mode.repeats.flatMap(({ figures }) => figures),
     ]),
   ];

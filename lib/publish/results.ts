@@ -293,6 +293,16 @@ export const modeForecast = z
       })
       .nullable()
       .describe("The one battery on which all chargers are compared; null for a mode of another voltage"),
+    ownBatteries: z
+      .array(
+        z.strictObject({
+          test: z.string(),
+          battery: z.string(),
+          knownBy: z.int().describe("Logs of its charges that tell of the battery, this test's own among them"),
+          figures: z.array(figure).describe("Hours to 80 %, 95 % and full, projected"),
+        }),
+      )
+      .describe("Batteries of the bench once more, each as flat as it was found before a test of this mode"),
     readyBy: z.array(
       z.strictObject({
         construction: z.string(),

@@ -38,6 +38,7 @@ function forecastFrom(hours: number): ModeForecastResult {
       drawsKWh: drawsFrom(hours).map((drawH) => (drawH ?? 0) / 10),
       pricePerKWh: { amount: 0.3, currency: "EUR" },
     },
+    ownBatteries: [],
     readyBy: [],
     season: [
       {

@@ -2,21 +2,26 @@
 import type { CompensationRule } from "../../nouns/rules.ts";
 import {
   beliefsOf,
+  type ChargeForecast,
   type ChargeMark,
   type ChargerBehaviour,
   type Construction,
   chargeMarks,
   densitiesByKind,
+  fitBatteryTests,
+  forecastCharge,
   forecastReference,
   holdSeason,
   type Range,
   type ReadyCell,
   readyBy,
+  referenceCase,
   reserveGPerAh,
   type SeasonAt,
   type Spread,
 } from "../../project/index.ts";
 import { printedFloatWindow } from "../float-window.ts";
+import type { OwnBattery } from "./battery-tests.ts";
 
 /** A distribution as published: null is "never within the horizon". */
 export type PublishedSpread = { readonly value: number | null; readonly low: number | null; readonly high: number | null };
@@ -24,7 +29,7 @@ export type PublishedSpread = { readonly value: number | null; readonly low: num
 export type ModeForecast = {
   /** Hours to each mark on the reference battery; null for a mode of another voltage. */
   readonly reference: {
-    readonly hours: readonly { readonly mark: ChargeMark; readonly hours: PublishedSpread; readonly reaches: number }[];
+    readonly hours: readonly HoursToMark[];
     /** Until 95 %. */
     readonly mainsKWh: PublishedSpread;
     /** Hours to 95 % in each draw; draw k met the same battery for every charger. */
@@ -34,7 +39,11 @@ export type ModeForecast = {
   } | null;
   readonly readyBy: readonly { readonly construction: Construction; readonly airC: number; readonly cells: readonly ReadyCell[] }[];
   readonly season: readonly PublishedSeason[];
+  /** For each battery that was asked for: hours to each mark; null where its logs tell nothing. */
+  readonly ownBatteries: readonly (readonly HoursToMark[] | null)[];
 };
+
+export type HoursToMark = { readonly mark: ChargeMark; readonly hours: PublishedSpread; readonly reaches: number };
 
 export type PublishedSeason = Omit<SeasonAt, "mainsKWh" | "waterG" | "restartsPerDay" | "topUpDays"> & {
   readonly topUpDays: PublishedSpread | null;
@@ -52,6 +61,8 @@ export type ModeQuestion = {
   readonly compensation: CompensationRule;
   /** How the charger's own voltages move with temperature, mV for each K and cell, where the maker states it. */
   readonly statedCompensationMVPerK: number | null;
+  /** Batteries of the bench, each as it was found before a test of this mode. */
+  readonly ownBatteries: readonly (OwnBattery & { readonly construction: Construction })[];
 };
 
 /** Draws a cell of the matrix rests on: probabilities in steps of a thirty-second are as fine as its three words need. */
@@ -102,18 +113,35 @@ export function forecastMode(question: ModeQuestion): ModeForecast {
       waterG: publishedIfKnown(row.waterG),
       restartsPerDay: publishedIfKnown(row.restartsPerDay),
     })),
+    ownBatteries: question.ownBatteries.map((own) => hoursOnOwnBattery(behaviour, own)),
   };
 }
 
 function referenceOf(behaviour: ChargerBehaviour): ModeForecast["reference"] {
   const forecast = forecastReference(behaviour);
-  const marks = Object.keys(chargeMarks) as ChargeMark[];
   return {
-    hours: marks.map((mark) => ({ mark, hours: published(forecast.hoursTo[mark]), reaches: forecast.reaches[mark] })),
+    hours: hoursToMarks(forecast),
     mainsKWh: scaled(published(forecast.mainsWhTo["95 %"]), 1 / 1000),
     drawsH: forecast.draws.map(({ hoursTo }) => finite(hoursTo["95 %"])),
     drawsKWh: forecast.draws.map(({ mainsWhTo }) => finite(mainsWhTo["95 %"] / 1000)),
   };
+}
+
+/** The same battery once more, as flat as it was found, known by all its logs. How it was kept is in them, so nothing is believed of it. */
+function hoursOnOwnBattery(
+  behaviour: ChargerBehaviour,
+  { asked, others, construction }: ModeQuestion["ownBatteries"][number],
+): HoursToMark[] | null {
+  const beliefs = beliefsOf(construction, "not stated");
+  const fit = fitBatteryTests(others, asked, beliefs);
+  if (fit === undefined) return null;
+  const chargeCase = { ...asked.known, horizonH: referenceCase.horizonH };
+  return hoursToMarks(forecastCharge({ beliefs, fit }, behaviour, chargeCase, { stopWhenSettled: true }));
+}
+
+function hoursToMarks({ hoursTo, reaches }: ChargeForecast): HoursToMark[] {
+  const marks = Object.keys(chargeMarks) as ChargeMark[];
+  return marks.map((mark) => ({ mark, hours: published(hoursTo[mark]), reaches: reaches[mark] }));
 }
 
 /** The middle and the ends of the middle 95 %; null stands for never. */

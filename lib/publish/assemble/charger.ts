@@ -30,12 +30,14 @@ export type ChargerInput = {
   /** Its published tests, each with the context it was made from. */
   readonly tests: readonly { readonly context: TestContext; readonly result: TestResult }[];
   readonly prose: ChargerResult["prose"];
+  /** All tests of the shop, from which its batteries are known; the charger's own where left out. */
+  readonly bench?: readonly TestContext[] | undefined;
   /** Makes a mode's forecast, or recalls it; made anew where left out. */
   readonly forecaster?: Forecaster | undefined;
 };
 
 /** The published results of a charger, from those of its tests. */
-export function assembleCharger({ id, charger, evidence, tests, prose, forecaster }: ChargerInput): ChargerResult {
+export function assembleCharger({ id, charger, evidence, tests, prose, bench, forecaster }: ChargerInput): ChargerResult {
   const first = tests[0];
   const modes = charger.modes.map((mode) => {
     const ofMode = tests.filter(({ result }) => result.mode.id === mode.id).map(({ result }) => result);
@@ -49,6 +51,7 @@ export function assembleCharger({ id, charger, evidence, tests, prose, forecaste
         mode.id,
         tests.filter(({ result }) => result.mode.id === mode.id).map(({ context }) => context),
         forecaster,
+        bench ?? tests.map(({ context }) => context),
       ),
       repeats: assembleRepeats(mode.id, ofMode),
       tests: ofMode.map((test) => test.id),

@@ -19,7 +19,7 @@ import { downloadsOf } from "./evidence-list.tsx";
 import { Facts } from "./facts.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { type FindFigure, Findings } from "./findings.tsx";
-import { BehaviourSection, ReadyBySection, ReferenceSection, SeasonSection } from "./forecast-sections.tsx";
+import { BehaviourSection, OwnBatteriesSection, ReadyBySection, ReferenceSection, SeasonSection } from "./forecast-sections.tsx";
 import { Mark } from "./mark.tsx";
 import { Prose } from "./markup.tsx";
 import { Link, siteContext } from "./site-context.tsx";
@@ -88,6 +88,7 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         {forecasts.map(({ mode, forecast }) => (
           <div key={mode}>
             <ReferenceSection mode={mode} forecast={forecast} find={downloadsOf(tests)} />
+            <OwnBatteriesSection mode={mode} forecast={forecast} find={downloadsOf(tests)} />
             <BehaviourSection mode={mode} forecast={forecast} />
           </div>
         ))}

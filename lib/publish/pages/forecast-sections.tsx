@@ -4,7 +4,7 @@ import { percentShown } from "../find/shown.ts";
 import type { ModeForecastResult } from "../results.ts";
 import { topUpWords } from "./earliest-top-up.ts";
 import type { FindDownload } from "./evidence-list.tsx";
-import { FiguresTable } from "./figures-table.tsx";
+import { FiguresTable, GroupedFiguresTable } from "./figures-table.tsx";
 import { Absent, Mark } from "./mark.tsx";
 import { sentence } from "./sentence.ts";
 import { MethodLink } from "./site-context.tsx";
@@ -29,6 +29,14 @@ export function ReferenceSection({ mode, forecast, find }: Props & { readonly fi
       <FiguresTable caption={`Mode “${mode}” on the reference battery, projected`} figures={forecast.reference.figures} find={find} />
     </>
   );
+}
+
+/** Hours on the bench's own batteries, which their logs make known. Nothing at all where there are none. */
+export function OwnBatteriesSection({ mode, forecast, find }: Props & { readonly find: FindDownload }) {
+  const { ownBatteries } = forecast;
+  if (ownBatteries.length === 0) return null;
+  const groups = ownBatteries.map(({ test, battery, figures }) => ({ name: `${battery}, found as before test ${test}`, figures }));
+  return <GroupedFiguresTable caption={`Mode “${mode}” on batteries of this bench once more, projected`} groups={groups} find={find} />;
 }
 
 /** How the mode behaves, as far as it was seen. */

@@ -19,6 +19,7 @@ const question: ModeQuestion = {
   kinds: ["flooded"],
   compensation: { leastMVPerKPerCell: -3, mostMVPerKPerCell: -5, fromC: 5, toC: 40 },
   statedCompensationMVPerK: null,
+  ownBatteries: [],
 };
 
 describe("remembered forecasts", () => {

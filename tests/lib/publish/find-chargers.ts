@@ -31,6 +31,7 @@ export function publishedForecast(
     kinds,
     compensation: { leastMVPerKPerCell: -3, mostMVPerKPerCell: -5, fromC: 5, toC: 40 },
     statedCompensationMVPerK: 0,
+    ownBatteries: [],
   });
   return {
     behaviour: { ...behaviour },
@@ -39,6 +40,7 @@ export function publishedForecast(
     nominalVoltageV,
     claimedAh,
     reference: null,
+    ownBatteries: [],
     readyBy: readyBy.map(({ construction, airC, cells }) => ({
       construction,
       airC,
