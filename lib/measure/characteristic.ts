@@ -70,7 +70,23 @@ export function spellCharacteristic(stages: readonly Stage[], endedByCharger: bo
     }
   });
   const spelled = letters.join("");
-  const distinct = words.filter((word, index) => word !== words[index - 1]);
+  const distinct = tellTurns(words.filter((word, index) => word !== words[index - 1]));
   if (topUps > 0) distinct.push(topUps === 1 ? "topped up once" : `topped up ${topUps} times`);
   return { letters: spelled === "" ? null : spelled, words: distinct.length === 0 ? "no charging seen" : distinct.join(", then ") };
+}
+
+/** From so many entries of two that take turns, they are told once: a throttle that trips all night is one thing to say. */
+const fewestTurns = 4;
+
+/** "a, b, a, b, a, c" becomes "a and b in turn, c". Neighbours differ. */
+function tellTurns(words: readonly string[]): string[] {
+  const told: string[] = [];
+  for (let from = 0; from < words.length; ) {
+    let to = from + 2;
+    while (to < words.length && words[to] === words[to - 2]) to++;
+    const isInTurn = to <= words.length && to - from >= fewestTurns;
+    told.push(isInTurn ? `${words[from]} and ${words[from + 1]} in turn` : (words[from] ?? ""));
+    from = isInTurn ? to : from + 1;
+  }
+  return told;
 }

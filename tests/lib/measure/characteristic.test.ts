@@ -63,3 +63,23 @@ describe("the characteristic in letters (DIN 41772: I, U, W, o, a)", () => {
     expect(spellCharacteristic([], false).words).toBe("no charging seen");
   });
 });
+
+describe("the characteristic in words", () => {
+  const wordsOf = (kinds: readonly StageKind[]) => spellCharacteristic(kinds.map(stage), false).words;
+  const [full, low, limit] = ["constant-current", "throttled", "constant-voltage"] as const;
+
+  it("tells two stages that take turns once, whichever of them ends the turns", () => {
+    const turns = "constant current and throttled current in turn, then constant voltage, current tapering";
+    expect(wordsOf([full, low, full, low, limit])).toBe(turns);
+    expect(wordsOf([full, low, full, low, full, low, full, limit])).toBe(turns);
+    expect(wordsOf([limit, full, low, full, low])).toBe(
+      "constant voltage, current tapering, then constant current and throttled current in turn",
+    );
+  });
+
+  it("tells three entries one by one: once down and up again is no taking turns", () => {
+    expect(wordsOf([full, low, full])).toBe("constant current, then throttled current, then constant current");
+    expect(wordsOf([full, low, limit])).toBe("constant current, then throttled current, then constant voltage, current tapering");
+    expect(wordsOf([full])).toBe("constant current");
+  });
+});
