@@ -21,6 +21,8 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
   const shown = form.querySelector<HTMLElement>("[data-shown]");
   const facets = [...new Set(facetBoxes.map((box) => box.name))];
   const choosing = offerChoosing(table, () => history.replaceState(null, "", address()));
+  foldWhereNarrow(form);
+  offerSorting(form, table);
 
   const chosen = (facet: string): string[] =>
     facetBoxes.filter((box) => box.name === facet && box.checked).map((box) => `${facet}:${box.value}`);
@@ -72,8 +74,7 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
     apply();
     const [, column, way] = /^(.+)-(up|down)$/.exec(query.get("sort") ?? "") ?? [];
     if (column === undefined) return;
-    const selector = column === "charger" ? "th[data-sort]" : `th[data-column="${CSS.escape(column)}"][data-sort]`;
-    const button = table.querySelector<HTMLButtonElement>(`${selector} button`);
+    const button = sortButton(table, column);
     const heading = button?.closest("th");
     const wanted = way === "down" ? "descending" : "ascending";
     for (let tries = 0; tries < 2 && heading?.getAttribute("aria-sort") !== wanted; tries++) button?.click();
@@ -108,6 +109,46 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
   addEventListener("popstate", restore);
   form.hidden = false;
   restore();
+}
+
+/** The button in the heading of a column; sort.ts has put it there. */
+function sortButton(table: HTMLTableElement, column: string): HTMLButtonElement | null {
+  const heading = column === "charger" ? "th[data-sort]" : `th[data-column="${CSS.escape(column)}"][data-sort]`;
+  return table.querySelector<HTMLButtonElement>(`${heading} button`);
+}
+
+/** What is chosen by stands open beside a wide table, and closed above a narrow one. The width is that of site.css. */
+function foldWhereNarrow(form: HTMLFormElement): void {
+  const narrowing = form.querySelector<HTMLDetailsElement>("[data-narrowing]");
+  if (narrowing === null) return;
+  const narrow = matchMedia("(max-width: 44rem)");
+  const fold = () => {
+    narrowing.open = !narrow.matches;
+  };
+  narrow.addEventListener("change", fold);
+  fold();
+}
+
+/** Sorts by a list of columns where the headings have no room. It presses their buttons, so there is one way of sorting only. */
+function offerSorting(form: HTMLFormElement, table: HTMLTableElement): void {
+  const choice = form.querySelector<HTMLSelectElement>("[data-sort-choice]");
+  if (choice === null) return;
+  const sort = () => sortButton(table, choice.value)?.click();
+  const follow = () => {
+    choice.value = table.querySelector<HTMLElement>("th[aria-sort]")?.dataset.column ?? "charger";
+  };
+  choice.addEventListener("change", (event) => {
+    // The form takes a change for a narrowing, which would stand in the history a second time.
+    event.stopPropagation();
+    sort();
+  });
+  form.querySelector("[data-sort-turn]")?.addEventListener("click", () => {
+    // Rows stand by name from the start, though no heading says so yet.
+    if (table.querySelector("th[aria-sort]") === null) sort();
+    sort();
+  });
+  form.addEventListener("reset", () => setTimeout(follow));
+  table.addEventListener("sorted", follow);
 }
 
 /**

@@ -9,6 +9,7 @@ import { publishAssets } from "./assets.ts";
 import { findBrokenLinks, htmlFilesIn } from "./check-links.ts";
 import { writeDownloads } from "./downloads/index.ts";
 import { writeFindData } from "./find/write-find-data.ts";
+import { wholeAddress } from "./outward/addresses.ts";
 import { type Fingerprints, writeForCrawlers, writeOutward } from "./outward/index.ts";
 import { openResults, type ResultsFolder } from "./results-folder.ts";
 import { buildSearchIndex } from "./search-index.ts";
@@ -35,18 +36,22 @@ export async function renderSite(siteDir: string, options: RenderOptions = {}): 
   writeFindData(siteDir, results);
   const fingerprints = writeOutward(siteDir, results);
   const pages = await writePages(siteDir, results, fingerprints, options);
-  writeForCrawlers(siteDir, results, pagesToBeFound(siteDir));
+  writeForCrawlers(siteDir, results, pagesToBeFound(siteDir, results));
   await buildSearchIndex(siteDir);
   const broken = findBrokenLinks(siteDir, results.index.site.baseUrl);
   if (broken.length > 0) throw new Error(`${broken.length} broken links:\n${broken.join("\n")}`);
   return { pages };
 }
 
-/** Pages that do not ask search engines to stay away. */
-function pagesToBeFound(siteDir: string): string[] {
-  return htmlFilesIn(siteDir).filter(
-    (page) => !readFileSync(join(siteDir, page), "utf8").includes('<meta name="robots" content="noindex"'),
-  );
+/** Pages that ask search engines neither to stay away nor to show another page instead. */
+function pagesToBeFound(siteDir: string, results: ResultsFolder): string[] {
+  const { baseUrl } = results.index.site;
+  return htmlFilesIn(siteDir).filter((page) => {
+    const html = readFileSync(join(siteDir, page), "utf8");
+    if (html.includes('<meta name="robots" content="noindex"')) return false;
+    const [, shown] = /<link rel="canonical" href="([^"]+)"/.exec(html) ?? [];
+    return baseUrl === null || shown === wholeAddress(baseUrl, page.replace(/(^|\/)index\.html$/, "$1"));
+  });
 }
 
 let canLoadTemplates = false;

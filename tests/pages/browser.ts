@@ -16,9 +16,9 @@ const flags = [
   "--disable-sync",
 ];
 
-async function tryLaunch(executablePath: string): Promise<Browser | undefined> {
+async function tryLaunch(executablePath: string, moreFlags: readonly string[]): Promise<Browser | undefined> {
   try {
-    return await playwright.launch({ executablePath, args: flags });
+    return await playwright.launch({ executablePath, args: [...flags, ...moreFlags] });
   } catch {
     return undefined;
   }
@@ -30,12 +30,13 @@ export const noBrowser =
 
 /**
  * Starts a browser.
+ * @param moreFlags command-line flags besides those of every test
  * @returns undefined where none can be found on a person's own machine; where CI is set that is an error, since no test may pass because something was absent
  */
-export async function launchBrowser(): Promise<Browser | undefined> {
+export async function launchBrowser(moreFlags: readonly string[] = []): Promise<Browser | undefined> {
   const packaged = await chromium.executablePath().catch(() => undefined);
   for (const path of [packaged, ...installed.filter(existsSync)]) {
-    const browser = path === undefined ? undefined : await tryLaunch(path);
+    const browser = path === undefined ? undefined : await tryLaunch(path, moreFlags);
     if (browser !== undefined) return browser;
   }
   if (process.env.CI) throw new Error(noBrowser);

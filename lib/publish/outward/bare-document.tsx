@@ -5,8 +5,11 @@ import { type SiteContext, SiteProvider, useSite } from "../pages/site-context.t
 import { Sprite } from "../pages/sprite.tsx";
 import { wholeAddress } from "./addresses.ts";
 
-/** What such a page may load: its stylesheet and its icon. There is nothing on it that could run. */
-export const barePolicy = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+/**
+ * What such a page may load: its stylesheet and its icon. There is nothing on it that could run, so nothing of it ever connects;
+ * connect-src lets a browser that audits the page ask for robots.txt.
+ */
+export const barePolicy = "default-src 'none'; style-src 'self'; img-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'";
 
 export type BarePage = {
   readonly title: string;
@@ -39,9 +42,8 @@ function BareDocument({ title, description, kind, insteadShow, children }: BareP
         <meta name="referrer" content="no-referrer" />
         <meta name="color-scheme" content="light dark" />
         <meta name="description" content={description} />
-        <meta name="robots" content="noindex" />
         <title>{invented ? `${title} (invented data)` : title}</title>
-        {site.baseUrl === null ? null : <link rel="canonical" href={wholeAddress(site.baseUrl, insteadShow)} />}
+        <InsteadShow path={insteadShow} />
         <link rel="icon" href={linkTo("assets/icon.svg")} type="image/svg+xml" />
         <link rel="stylesheet" href={linkTo("assets/card.css")} />
       </head>
@@ -51,4 +53,10 @@ function BareDocument({ title, description, kind, insteadShow, children }: BareP
       </body>
     </html>
   );
+}
+
+/** One of the two and never both: a page that may not be looked at cannot hand its standing on to the page that it names. */
+function InsteadShow({ path }: { path: string }) {
+  const { baseUrl } = useSite().index.site;
+  return baseUrl === null ? <meta name="robots" content="noindex" /> : <link rel="canonical" href={wholeAddress(baseUrl, path)} />;
 }

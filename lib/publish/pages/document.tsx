@@ -1,6 +1,7 @@
 /** The frame of every page: head, header, banners, footer. */
 import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
+import { wholeAddress } from "../outward/addresses.ts";
 import { SharedLink } from "../outward/shared-link.tsx";
 import { Link, type SiteContext, SiteProvider, useSite } from "./site-context.tsx";
 import { Sprite } from "./sprite.tsx";
@@ -46,7 +47,7 @@ function Document({ title, description, children, hidden = false }: PageProps) {
         <meta name="description" content={description} />
         {hidden ? <meta name="robots" content="noindex" /> : null}
         <title>{invented ? `${name} (invented data)` : name}</title>
-        {site.baseUrl === null || hidden ? null : <link rel="canonical" href={new URL(here, withSlash(site.baseUrl)).href} />}
+        {site.baseUrl === null || hidden ? null : <link rel="canonical" href={wholeAddress(site.baseUrl, here)} />}
         {hidden ? null : <SharedLink title={title} description={description} />}
         <link rel="icon" href={linkTo("assets/icon.svg")} type="image/svg+xml" />
         <link rel="stylesheet" href={linkTo("assets/site.css")} />
@@ -69,8 +70,6 @@ function Document({ title, description, children, hidden = false }: PageProps) {
     </html>
   );
 }
-
-const withSlash = (url: string) => (url.endsWith("/") ? url : `${url}/`);
 
 const sections = [
   { path: "", name: "Compare" },

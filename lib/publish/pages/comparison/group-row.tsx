@@ -96,7 +96,7 @@ function OtherTests({ rows }: { rows: readonly ComparisonRow[] }) {
   return (
     <details class="others">
       <summary>{rows.length === 1 ? "1 more test" : `${rows.length} more tests`}</summary>
-      <ul>
+      <ul class="plain">
         {rows.map((row) => (
           <li key={row.test.id}>
             <TestedAs row={row} />
