@@ -60,6 +60,8 @@ function Comparison({ results }: { results: ResultsFolder }) {
           ))}
         </tbody>
       </Table>
+      {/* In this order: the second presses the buttons that the first makes. */}
+      <script defer src={linkTo("assets/sort.js")} />
       <script defer src={linkTo("assets/compare.js")} />
       <StripKey />
       <p class="key">

@@ -51,7 +51,6 @@ function Document({ title, description, children, hidden = false }: PageProps) {
         {hidden ? null : <SharedLink title={title} description={description} />}
         <link rel="icon" href={linkTo("assets/icon.svg")} type="image/svg+xml" />
         <link rel="stylesheet" href={linkTo("assets/site.css")} />
-        <script defer src={linkTo("assets/sort.js")} />
         <script defer src={linkTo("assets/search.js")} data-root={linkTo("").replace(/index\.html$/, "")} />
       </head>
       <body>
