@@ -5,6 +5,7 @@
 import type { UserConfig } from "@11ty/eleventy";
 import type { Fingerprints } from "../lib/publish/outward/index.ts";
 import { withPageHead } from "../lib/publish/outward/page-head.ts";
+import { labelCells } from "../lib/publish/pages/label-cells.ts";
 import { methodIds } from "../lib/publish/pages/method-pages.tsx";
 import type { ResultsFolder } from "../lib/publish/results-folder.ts";
 
@@ -43,6 +44,7 @@ export function configureEleventy(config: UserConfig, results: ResultsFolder, fi
   config.addTransform("page-head", function (content) {
     return withPageHead(content, results, this.page.url.slice(1));
   });
+  config.addTransform("label-cells", labelCells);
   config.addTransform("count-pages", (content) => {
     onPage();
     return content;

@@ -6,6 +6,7 @@ import { figureAnchor, testPath } from "../links.ts";
 import type { ChargerResult } from "../results.ts";
 import { ChartFigure } from "./chart-figure.tsx";
 import { FigureValue } from "./figure-value.tsx";
+import { Absent } from "./mark.tsx";
 import { sentence } from "./sentence.ts";
 import { Link } from "./site-context.tsx";
 import { EvidenceStripFigure, StripKey } from "./strip-figure.tsx";
@@ -20,7 +21,7 @@ export function TestsTable({ charger }: { charger: ChargerResult }) {
     ),
   );
   return (
-    <Table caption="Tests of this charger">
+    <Table caption="Tests of this charger" class="cards labelled short">
       <Columns names={["Test", "Mode", "Battery", "Target", ...labels.values()]} />
       <tbody>
         {charger.tests.map((test) => (
@@ -58,19 +59,38 @@ function KeyFigure({ test, figure }: KeyFigureProps) {
 
 /** What each test says of money: its figures whose id starts with cost, absent ones with their reason. */
 export function CostByTest({ tests }: { tests: ChargerResult["tests"] }) {
-  const costs = tests.flatMap((test) =>
-    test.keyFigures.filter((figure) => figure.id.startsWith("cost")).map((figure) => ({ test, figure })),
+  const costs = new Map(
+    tests.flatMap((test) =>
+      test.keyFigures.filter((figure) => figure.id.startsWith("cost")).map((figure) => [figure.id, figure.label] as const),
+    ),
   );
-  if (costs.length === 0) return null;
+  if (costs.size === 0) return null;
   return (
-    <ul>
-      {costs.map(({ test, figure }) => (
-        <li key={`${test.id} ${figure.id}`}>
-          {figure.label}: <KeyFigure test={test} figure={figure} />
-          {figure.absent === null ? "" : ` (${figure.absent.why})`} <span class="quiet">{test.title}</span>
-        </li>
-      ))}
-    </ul>
+    <Table caption="Costs by test" class="cards labelled">
+      <Columns names={["Cost", ...tests.map((test) => test.title)]} />
+      <tbody>
+        {[...costs].map(([id, label]) => (
+          <tr key={id}>
+            <th scope="row">{label}</th>
+            {tests.map((test) => (
+              <td key={test.id}>
+                <Cost test={test} figure={test.keyFigures.find((figure) => figure.id === id)} />
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </Table>
+  );
+}
+
+function Cost({ test, figure }: { test: KeyFigureProps["test"]; figure: Figure | undefined }) {
+  if (figure === undefined) return <Absent kind="not stated" />;
+  return (
+    <>
+      <KeyFigure test={test} figure={figure} />
+      {figure.absent === null ? null : <span class="quiet block">{sentence(figure.absent.why)}</span>}
+    </>
   );
 }
 

@@ -26,7 +26,7 @@ export function renderCorrectionsPage(index: SiteIndex): string {
         {newestFirst.length === 0 ? (
           <p>Nothing has been corrected so far.</p>
         ) : (
-          <Table caption="Corrections, newest first">
+          <Table caption="Corrections, newest first" class="cards labelled">
             <Columns names={["Date", "Charger", "Kind", "What changed", "Why", "Verdict"]} />
             <tbody>
               {newestFirst.map((correction) => (

@@ -36,7 +36,7 @@ export function renderDataPage(index: SiteIndex): string {
         {index.tests.length === 0 ? (
           <p>No test has been published yet.</p>
         ) : (
-          <Table caption="Downloads of each test">
+          <Table caption="Downloads of each test" class="cards labelled short">
             <Columns names={["Test", "Everything", "Results", "Figures", "Digests of raw files"]} />
             <tbody>
               {index.tests.map((test) => (

@@ -40,12 +40,17 @@ export function ShortHash({ sha256 }: { sha256: string }) {
   return <code class="hash">{sha256.slice(0, 10)}…</code>;
 }
 
+/** More files than these, or more words on the places in them, are folded away until asked for. */
+const mostFilesShown = 2;
+const mostLettersShown = 60;
+
 /** A figure's evidence, one file a line. */
 export function EvidenceList({ evidence, find }: { evidence: readonly Evidence[]; find: FindDownload }) {
   if (evidence.length === 0) return <span class="quiet">no file: see the method</span>;
   const files = new Map<string, Evidence[]>();
   for (const item of evidence) files.set(item.file, [...(files.get(item.file) ?? []), item]);
-  return (
+  const letters = [...files.values()].reduce((sum, items) => sum + placesText(items).length, 0);
+  const list = (
     <ul class="evidence">
       {[...files].map(([file, items]) => {
         const download = find(file);
@@ -58,5 +63,12 @@ export function EvidenceList({ evidence, find }: { evidence: readonly Evidence[]
         );
       })}
     </ul>
+  );
+  if (files.size <= mostFilesShown && letters <= mostLettersShown) return list;
+  return (
+    <details>
+      <summary>{files.size === 1 ? "1 file" : `${files.size} files`}</summary>
+      {list}
+    </details>
   );
 }

@@ -31,12 +31,7 @@ export function ExaminationSection({ examination, chart }: Props) {
       <WitnessTable examination={examination} />
       <CausesTable examination={examination} />
       <BetweenTable examination={examination} />
-      <h3>In words</h3>
-      <ul>
-        {examination.statements.map((statement) => (
-          <li key={statement}>{sentence(statement)}</li>
-        ))}
-      </ul>
+      <Told title="In words" lines={examination.statements} />
       <ReadingsToTake examination={examination} />
       <Told title="What these witnesses cannot show" lines={examination.unseen} />
       <Told title="Taken for want of a record" lines={examination.assumptions} />

@@ -52,7 +52,7 @@ export function GroupedFiguresTable({ caption, groups, find }: GroupedProps) {
 
 function FiguresFrame({ caption, children }: { caption: string; children: ComponentChildren }) {
   return (
-    <Table caption={caption} class="figures">
+    <Table caption={caption} class="figures cards">
       <Columns names={["Figure", "Value, 95 % interval", "Method", "Evidence"]} />
       {children}
     </Table>

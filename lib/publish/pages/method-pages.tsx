@@ -62,7 +62,7 @@ function MethodList({ name, entries }: { name: string; entries: readonly MethodE
 function RulesTable({ rules }: { rules: SiteIndex["rules"] }) {
   if (rules.length === 0) return <p>No rules are listed.</p>;
   return (
-    <Table caption="Rules that hold on this site">
+    <Table caption="Rules that hold on this site" class="cards labelled">
       <Columns names={["Rule", "Value", "Set by", "Source"]} />
       <tbody>
         {rules.map((rule) => (

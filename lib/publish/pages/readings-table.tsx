@@ -20,7 +20,7 @@ export function ReadingsTable({ readings, find }: { readings: readonly ReadingRe
   if (readings.length === 0) return <p>No readings were taken.</p>;
   const columns = columnsOf(readings);
   return (
-    <Table caption="Readings, one visit a row" class="readings">
+    <Table caption="Readings, one visit a row" class="readings cards labelled short">
       <thead>
         <tr>
           <th scope="col">Visit</th>

@@ -18,7 +18,7 @@ const secondsPerHour = 3600;
 export function StagesTable({ stages, recording }: { stages: readonly Stage[]; recording: string }) {
   if (stages.length === 0) return <p>No stages were found in this recording.</p>;
   return (
-    <Table caption={`Stages of ${recording}`} class="stages">
+    <Table caption={`Stages of ${recording}`} class="stages cards labelled short">
       <Columns names={["Stage", "From", "Lasts", "Voltage", "Current", "Charge, energy", "Current limited by", "Why"]} />
       <tbody>
         {stages.map((stage, index) => (

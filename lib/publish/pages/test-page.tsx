@@ -137,7 +137,7 @@ function Density({ test, charts }: { test: TestResult; charts: TestCharts }) {
 function ConnectionsTable({ test, find }: { test: TestResult; find: FindDownload }) {
   return (
     <>
-      <Table caption="Connections, from clamps on to clamps off">
+      <Table caption="Connections, from clamps on to clamps off" class="cards labelled">
         <Columns names={["Connection", "On", "Off", "How it ended", "Recordings", "Note"]} />
         <tbody>
           {test.connections.map((connection) => (
@@ -234,7 +234,7 @@ function Downloads({ test }: { test: TestResult }) {
           raw file has changed since. It shows that the files are the same, not that a reading was right.
         </li>
       </ul>
-      <Table caption="Files as they were handed in">
+      <Table caption="Files as they were handed in" class="cards labelled">
         <Columns names={["File", "What it is", "Size", "SHA-256"]} />
         <tbody>
           {test.files.map((file) => (

@@ -72,7 +72,7 @@ function VersionsTable({ events }: { events: readonly ResultEvent[] }) {
   const versions = versionsOf(events);
   if (versions.length === 0) return <p>No publication, revision or correction is dated in the records.</p>;
   return (
-    <Table caption="Versions, newest first">
+    <Table caption="Versions, newest first" class="cards labelled">
       <Columns names={["Version", "Does it still hold?", "What happened that day"]} />
       <tbody>
         {versions.map(({ version, events: ofDay }, index) => (
