@@ -4,6 +4,8 @@ import { join } from "node:path";
 import { buildSync, transformSync } from "esbuild";
 
 const scripts = ["sort", "search", "compare", "explore-button"];
+/** The first is every page's, the second is for pages that leave the site; the others add what one page alone needs. */
+const styles = ["site.css", "card.css", "find.css", "side-by-side.css"];
 /** Scripts of several modules, each a folder with an index.ts; only the page that needs one fetches it, the log explorer's when asked for. */
 const bundles = ["explore", "find", "side-by-side"];
 
@@ -34,6 +36,6 @@ export function publishAssets(sourceDir: string, siteDir: string): void {
       charset: "utf8",
       legalComments: "none",
     });
-  for (const name of ["site.css", "card.css"]) writeFileSync(join(target, name), minified(name, "css"));
+  for (const name of styles) writeFileSync(join(target, name), minified(name, "css"));
   copyFileSync(join(sourceDir, "icon.svg"), join(target, "icon.svg"));
 }

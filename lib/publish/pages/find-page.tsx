@@ -69,6 +69,7 @@ function Form() {
   return (
     <>
       {/* Revealed by its script. */}
+      <link rel="stylesheet" href={linkTo("assets/find.css")} />
       <form class="find" hidden data-find={root} novalidate>
         <fieldset class="find-part">
           <legend>Your battery</legend>

@@ -37,6 +37,7 @@ function Workbench({ invented }: { invented: boolean }) {
   const { linkTo } = useSite();
   return (
     <>
+      <link rel="stylesheet" href={linkTo("assets/side-by-side.css")} />
       <div data-side-by-side data-root={linkTo("").replace(/index\.html$/, "")} data-invented={invented ? "" : undefined} hidden />
       <script defer src={linkTo("assets/side-by-side.js")} />
     </>
