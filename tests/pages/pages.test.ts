@@ -1,11 +1,12 @@
 /** The built fixture in a browser: what a reader, a keyboard and a screen reader meet. */
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launchBrowser } from "./browser.ts";
 import { fixture } from "./fixture.ts";
 import { type Server, serve } from "./serve.ts";
@@ -24,6 +25,9 @@ const pageKinds = {
   "method entry of two kinds": "/method/float-window/",
   find: "/find/",
   "side by side": "/compare/",
+  "side by side of two": "/compare/?charger=lantern-eight&charger=lantern-two",
+  card: "/cards/lantern-eight/",
+  embed: "/embed/lantern-eight/",
   signs: "/signs/",
   "how to quote": "/quote/",
   "how to quote a charger": "/quote/lantern-eight/",
@@ -50,47 +54,169 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
   });
   const open = (path: string, options?: Parameters<Browser["newContext"]>[0]) => visit(browser, server.origin, path, options);
 
-  it.each(kinds)("%s: no console error, no foreign request", async (_, path) => {
-    const { complaints, close } = await open(path);
+  describe.each(kinds)("%s", (_, path) => {
+    let visited: Visit;
+    beforeAll(async () => {
+      visited = await open(path);
+      await visited.page.evaluate(axeSource);
+    });
+    afterAll(() => visited.close());
+
+    it("has no console error and asks nobody else", () => {
+      expect(visited.complaints).toEqual([]);
+    });
+
+    it("has one h1, and headings that never skip a level", async () => {
+      const levels = await visited.page.locator("h1,h2,h3,h4,h5,h6").evaluateAll((all) => all.map((heading) => Number(heading.tagName[1])));
+      expect(levels.filter((level) => level === 1)).toHaveLength(1);
+      expect(levels[0]).toBe(1);
+      levels.forEach((level, index) => {
+        expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1);
+      });
+    });
+
+    it("has a caption on every table, a scope on every heading cell, every id once", async () => {
+      const { page } = visited;
+      expect(await page.locator("table:not(:has(caption))").count()).toBe(0);
+      expect(await page.locator("th:not([scope])").count()).toBe(0);
+      const ids = await page.locator("[id]").evaluateAll((all) => all.map((element) => element.id));
+      expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+    });
+
+    it.each(["light", "dark"] as const)("gives axe nothing to object to, %s", async (colorScheme) => {
+      await visited.page.emulateMedia({ colorScheme });
+      expect(await axeViolations(visited.page)).toEqual([]);
+    });
+
+    it("gives axe nothing to object to in forced colours", async () => {
+      await visited.page.emulateMedia({ forcedColors: "active" });
+      expect(await axeViolations(visited.page)).toEqual([]);
+      await visited.page.emulateMedia({ forcedColors: "none" });
+    });
+
+    it("is no wider than a window of 320 px", async () => {
+      await visited.page.setViewportSize({ width: 320, height: 700 });
+      expect(await visited.page.evaluate(() => document.scrollingElement?.scrollWidth)).toBe(320);
+    });
+  });
+
+  describe.each(kinds)("%s with scripts off", (_, path) => {
+    it("gives axe nothing to object to, light and dark", async () => {
+      const { page, complaints, close } = await open(path, { javaScriptEnabled: false });
+      await page.evaluate(axeSource);
+      for (const colorScheme of ["light", "dark"] as const) {
+        await page.emulateMedia({ colorScheme });
+        expect(await axeViolations(page)).toEqual([]);
+      }
+      expect(complaints).toEqual([]);
+      await close();
+    });
+  });
+
+  it.each(kinds)("%s opens from a folder: its styles are there, and every link within the site is a file", async (_, path) => {
+    const { page, complaints, close } = await visit(browser, `file://${siteDir}`, path.endsWith("/") ? `${path}index.html` : path);
+    expect(await page.evaluate(() => getComputedStyle(document.body).fontFamily)).toContain("system-ui");
+    const targets = await page.locator("a[href]").evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
+    const missing = [...new Set(targets)].filter((target) => target.startsWith("file:") && !isFile(new URL(target)));
+    // 404.html is served at any address, so its links start at the server's root.
+    expect(path === "/404.html" ? [] : missing).toEqual([]);
     expect(complaints).toEqual([]);
     await close();
   });
 
-  it.each(kinds)("%s: one h1, and headings that never skip a level", async (_, path) => {
-    const { page, close } = await open(path);
-    const levels = await page.locator("h1,h2,h3,h4,h5,h6").evaluateAll((all) => all.map((heading) => Number(heading.tagName[1])));
-    expect(levels.filter((level) => level === 1)).toHaveLength(1);
-    expect(levels[0]).toBe(1);
-    levels.forEach((level, index) => {
-      expect(level - (levels[index - 1] ?? 0)).toBeLessThanOrEqual(1);
-    });
+  it.each([
+    ["/", 390],
+    ["/", 1280],
+    ["/find/", 390],
+    ["/compare/?charger=lantern-eight&charger=lantern-two", 390],
+    ["/tests/lantern-first/", 390],
+  ] as const)("nothing jumps while %s loads, %i px wide", async (path, width) => {
+    const { page, close } = await open(path, { viewport: { width, height: 844 } });
+    await page.waitForLoadState("networkidle");
+    // 0.1 is what the Core Web Vitals call good (from memory); a tenth of it leaves room for a letter's width.
+    expect(await page.evaluate(layoutShift)).toBeLessThan(0.01);
     await close();
   });
 
-  it.each(kinds)("%s: every table has a caption, every heading cell a scope, every id is there once", async (_, path) => {
-    const { page, close } = await open(path);
-    expect(await page.locator("table:not(:has(caption))").count()).toBe(0);
-    expect(await page.locator("th:not([scope])").count()).toBe(0);
-    const ids = await page.locator("[id]").evaluateAll((all) => all.map((element) => element.id));
-    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
-    await close();
-  });
-
-  it.each(kinds)("%s: nothing is wider than a window of 320 px", async (_, path) => {
-    const { page, close } = await open(path, { viewport: { width: 320, height: 700 } });
-    expect(await page.evaluate(() => document.scrollingElement?.scrollWidth)).toBe(320);
-    await close();
-  });
-
-  describe.each(["light", "dark"] as const)("%s", (colorScheme) => {
-    it.each(kinds)("%s: axe finds nothing to object to", async (_, path) => {
-      const { page, close } = await open(path, { colorScheme });
-      await page.evaluate(axeSource);
-      const violations = await page.evaluate(`axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] })
-        .then(({ violations }) => violations.map((v) => v.id + ": " + v.nodes.slice(0, 3).map((n) => n.html + " " + n.failureSummary).join(" | ")))`);
-      expect(violations).toEqual([]);
+  it.each(["/", "/tests/lantern-first/", "/find/", "/compare/?charger=lantern-eight&charger=lantern-two"])(
+    "%s is walked through by Tab, each stop in sight and outlined",
+    async (path) => {
+      const { page, close } = await open(path);
+      await page.waitForLoadState("networkidle");
+      const expected = await page.evaluate(tabStops);
+      const reached = new Set<string>();
+      for (let press = 0; press < expected + 5; press++) {
+        await page.keyboard.press("Tab");
+        const stop = await page.evaluate(focusedStop);
+        if (stop === undefined) break;
+        expect(stop.inSight, stop.name).toBe(true);
+        expect(stop.outlined, stop.name).toBe(true);
+        reached.add(stop.name);
+      }
+      expect(reached.size).toBe(expected);
       await close();
-    });
+    },
+  );
+
+  it("shows the first charger's verdict on a phone's first screen, its choices folded away", async () => {
+    const { page, close } = await open("/", { viewport: { width: 390, height: 844 } });
+    const verdict = await page.locator(".comparison .seen .mark").first().boundingBox();
+    expect((verdict?.y ?? 844) + (verdict?.height ?? 0)).toBeLessThan(844);
+    expect(await page.getByRole("checkbox", { name: /AGM/ }).isVisible()).toBe(false);
+    await page.getByText("Narrow and sort").click();
+    await page.getByRole("checkbox", { name: /AGM/ }).check();
+    expect(await page.locator("[data-shown]").textContent()).toBe("1 of 3 chargers");
+    await close();
+  });
+
+  it("opens the choices on a wide screen, also when a phone is turned", async () => {
+    const { page, close } = await open("/", { viewport: { width: 390, height: 844 } });
+    await page.setViewportSize({ width: 844, height: 390 });
+    await page.getByRole("checkbox", { name: /AGM/ }).waitFor();
+    expect(await page.getByText("Narrow and sort").isVisible()).toBe(false);
+    expect(await page.getByLabel("Sort by").isVisible()).toBe(false);
+    await close();
+  });
+
+  it("sorts on a phone by a list, both ways, and keeps the order in the address", async () => {
+    const { page, close } = await open("/", { viewport: { width: 390, height: 844 } });
+    await page.getByText("Narrow and sort").click();
+    await page.getByLabel("Sort by").selectOption({ label: "Price" });
+    expect(await columnOf(page, "Price")).toEqual(["19.5", "49.9", ""]);
+    await page.getByRole("button", { name: "Turn the order" }).click();
+    expect(await columnOf(page, "Price")).toEqual(["49.9", "19.5", ""]);
+    expect(new URL(page.url()).search).toBe("?sort=price-down");
+    await page.reload();
+    expect(await page.getByLabel("Sort by").inputValue()).toBe("price");
+    await close();
+  });
+
+  it("copies the address of the view", async () => {
+    const { page, close } = await open("/?kind=agm", { permissions: ["clipboard-read", "clipboard-write"] });
+    await page.getByRole("button", { name: "Copy link to this view" }).click();
+    await page.getByRole("button", { name: "Copied" }).waitFor();
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
+    await close();
+  });
+
+  it("unfolds evidence on a test's page with scripts off", async () => {
+    const { page, close } = await open("/tests/lantern-first/", { javaScriptEnabled: false });
+    const folded = page.locator("td details:has(.evidence)").first();
+    expect(await folded.locator(".evidence").isVisible()).toBe(false);
+    await folded.locator("summary").click();
+    expect(await folded.locator(".evidence a").first().isVisible()).toBe(true);
+    await close();
+  });
+
+  it("prints what is folded away, and leaves out what only a screen can do", async () => {
+    const { page, close } = await open("/chargers/lantern-eight/");
+    await page.emulateMedia({ media: "print" });
+    expect(
+      await page.locator(".search, .contents, .top nav").evaluateAll((all) => all.map((part) => getComputedStyle(part).display)),
+    ).toEqual(Array(3).fill("none"));
+    const folded = page.locator(".findings details ul").first();
+    expect((await folded.boundingBox())?.height).toBeGreaterThan(0);
+    await close();
   });
 
   it("shows the whole comparison, and no dead controls, with scripts off", async () => {
@@ -227,9 +353,47 @@ async function visit(browser: Browser, origin: string, path: string, options?: P
   const complaints: string[] = [];
   page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
   page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("requestfailed", (request) => complaints.push(`not found: ${request.url()}`));
   page.on("request", (request) => !request.url().startsWith(`${origin}/`) && complaints.push(`foreign request: ${request.url()}`));
   await page.goto(origin + path);
   return { page, complaints, close: () => context.close() };
+}
+
+async function axeViolations(page: Page): Promise<string[]> {
+  return page.evaluate(`axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] })
+    .then(({ violations }) => violations.map((v) => v.id + ": " + v.nodes.slice(0, 3).map((n) => n.html + " " + n.failureSummary).join(" | ")))`);
+}
+
+const isFile = (address: URL): boolean => statSync(fileURLToPath(address), { throwIfNoEntry: false })?.isFile() === true;
+
+/** How far things have jumped since the page began to load: the sum of its layout shifts. */
+const layoutShift = `new Promise((resolve) => {
+  let sum = 0;
+  new PerformanceObserver((list) => {
+    for (const shift of list.getEntries()) sum += shift.hadRecentInput ? 0 : shift.value;
+  }).observe({ type: "layout-shift", buffered: true });
+  setTimeout(() => resolve(sum), 200);
+})` as const;
+
+/** How many places Tab stops at: radio buttons of one group count once, what is folded away or hidden does not count. */
+function tabStops(): number {
+  const all = [...document.querySelectorAll<HTMLElement>("a[href], button, input, select, textarea, summary, [tabindex='0']")];
+  const shown = all.filter((one) => one.checkVisibility({ visibilityProperty: true }) && !one.matches(":disabled"));
+  const groups = new Set(shown.map((one, index) => (one instanceof HTMLInputElement && one.type === "radio" ? one.name : index)));
+  return groups.size;
+}
+
+/** The focused element, named by its place among all; undefined once Tab has left the page. */
+function focusedStop(): { name: string; inSight: boolean; outlined: boolean } | undefined {
+  const stop = document.activeElement;
+  if (stop === null || stop === document.body) return undefined;
+  const { top, bottom } = stop.getBoundingClientRect();
+  const place = [...document.querySelectorAll("*")].indexOf(stop);
+  return {
+    name: `${place} ${stop.tagName} ${stop.textContent?.slice(0, 40)}`,
+    inSight: bottom > 0 && top < innerHeight,
+    outlined: getComputedStyle(stop).outlineStyle !== "none",
+  };
 }
 
 /** The sorting values of a column, row by row. */

@@ -1,15 +1,31 @@
 /** Every sign of the site with its meaning, made by the very components that draw it elsewhere: a key for readers, and a proof sheet. */
 import type { ComponentChildren } from "preact";
 import { absenceKinds } from "../../nouns/figure.ts";
-import { type JudgedClaim, outcomes, weights } from "../../nouns/finding.ts";
+import { outcomes, weights } from "../../nouns/finding.ts";
 import { stageKinds } from "../../nouns/stage.ts";
-import type { SiteIndex, Timeline } from "../results.ts";
+import type { SiteIndex } from "../results.ts";
+import { CautionBox } from "./caution-box.tsx";
+import { CharacteristicDrawing } from "./characteristic-drawing.tsx";
 import { ClaimsKey } from "./claims-table.tsx";
 import { renderPage } from "./document.tsx";
+import { Doubts } from "./doubts.tsx";
 import { EvidenceStrip } from "./evidence-strip.tsx";
+import { FigureValue } from "./figure-value.tsx";
+import { FiguresTable } from "./figures-table.tsx";
+import { Findings } from "./findings.tsx";
 import { IntervalBar } from "./interval-bar.tsx";
 import { Absent, Mark } from "./mark.tsx";
+import {
+  exampleClaims,
+  exampleDoubts,
+  exampleFigures,
+  exampleFinding,
+  exampleProfile,
+  exampleStages,
+  exampleTimeline,
+} from "./signs-examples.ts";
 import { siteContext } from "./site-context.tsx";
+import { SmallProfile } from "./small-profile.tsx";
 import { StripKey } from "./strip-figure.tsx";
 import { Columns, Table } from "./table.tsx";
 
@@ -39,52 +55,11 @@ const absenceWords: Readonly<Record<(typeof absenceKinds)[number], string>> = {
   "cannot tell": "it was looked at, and the evidence does not allow a number",
 };
 
-/** An invented test: two connections, one recorded in part, one whose end nobody saw. */
-const example: Timeline = {
-  start: null,
-  end: null,
-  spanH: 100,
-  connections: [
-    { id: "1", startH: 4, endH: 40, endKnown: true, recorded: [{ startH: 4, endH: 22, recording: "day-1.csv" }], endedBy: "recorder" },
-    { id: "2", startH: 52, endH: 80, endKnown: false, recorded: [{ startH: 52, endH: 80, recording: "day-3.csv" }], endedBy: "unknown" },
-  ],
-  readings: [1, 46, 98].map((atH, place) => ({ number: place + 1, atH, label: `visit ${place + 1}` })),
-  findings: [],
-  words: "",
-};
-
-const claimAt = (outcome: JudgedClaim["outcome"], measured: number | null, halfWidth: number): JudgedClaim => ({
-  id: outcome,
-  label: outcome,
-  unit: "A",
-  claimed: 8,
-  claimedWords: null,
-  claimedFrom: "label",
-  acceptLow: 7.2,
-  acceptHigh: 8.8,
-  measured,
-  low: measured === null ? null : measured - halfWidth,
-  high: measured === null ? null : measured + halfWidth,
-  measuredWords: null,
-  outcome,
-  probability: null,
-  rule: "",
-  why: "",
-  wouldSettle: null,
-  figure: null,
-  doubts: [],
-});
-const drawn: readonly JudgedClaim[] = [
-  claimAt("meets", 8.05, 0.12),
-  claimAt("short of", 6.2, 0.15),
-  claimAt("above", 9.6, 0.2),
-  claimAt("cannot tell", 7.25, 0.3),
-  claimAt("not put to the test", null, 0),
-];
-
 /** Renders the key to the site's signs. */
 export function renderSignsPage(index: SiteIndex): string {
-  return renderPage(siteContext(index, "signs/"), {
+  const context = siteContext(index, "signs/");
+  const { linkTo } = context;
+  return renderPage(context, {
     title: "What the signs mean",
     description: "Marks, kinds of absence, the evidence strip, drawn claims and the letters of a charge profile, with their meanings.",
     children: (
@@ -96,15 +71,21 @@ export function renderSignsPage(index: SiteIndex): string {
         <Signs caption="How a finding weighs" rows={weights.map((kind) => [<Mark kind={kind}>{kind}</Mark>, weightWords[kind]])} />
         <h2>What is absent</h2>
         <p>An absent value is never a zero and never a blank.</p>
-        <Signs caption="The kinds of absence" rows={absenceKinds.map((kind) => [<Absent kind={kind} />, absenceWords[kind]])} />
+        <Signs
+          caption="The kinds of absence"
+          rows={[
+            ...absenceKinds.map((kind) => [<Absent kind={kind} />, absenceWords[kind]] as const),
+            [<Absent kind="nothing claimed" />, "the maker promises nothing of the kind, so there is nothing to judge"],
+          ]}
+        />
         <h2>Claim against measurement</h2>
-        <Signs caption="Drawn claims" rows={drawn.map((claim) => [<IntervalBar claim={claim} />, claim.outcome])} />
-        <ClaimsKey claims={drawn} />
+        <Signs caption="Drawn claims" rows={exampleClaims.map((claim) => [<IntervalBar claim={claim} />, claim.outcome])} />
+        <ClaimsKey claims={exampleClaims} />
         <h2>The evidence strip</h2>
         <p>A test from its first to its last event, at its three sizes. What was not seen takes as much room as what was.</p>
         {(["row", "card", "page"] as const).map((size) => (
           <div key={size} class="strip-frame">
-            <EvidenceStrip timeline={example} size={size} />
+            <EvidenceStrip timeline={exampleTimeline} size={size} />
           </div>
         ))}
         <StripKey numbered />
@@ -122,17 +103,33 @@ export function renderSignsPage(index: SiteIndex): string {
             explain,
           ])}
         />
+        <CharacteristicDrawing stages={exampleStages} caption="An example." />
+        <p>The same as small as in the comparison; a gap in the log lifts the pen:</p>
+        <SmallProfile profile={exampleProfile} words="Example of a small profile with a gap" />
         <h2>Numbers</h2>
         <Signs
           caption="How numbers are written"
           rows={[
-            [<span class="value">8.05 ± 0.12 A</span>, "the true value lies within these ends with 95 % probability"],
-            [<span class="value">66 h (23 to 66)</span>, "the same where the ends do not stand evenly about the value"],
-            [<span class="basis">projected</span>, "made by a model from what was measured, not seen on the bench"],
-            [<span class="basis">stated</span>, "said by somebody, such as a price"],
+            [<FigureValue figure={exampleFigures.measured} />, "the true value lies within these ends with 95 % probability"],
+            [<FigureValue figure={exampleFigures.lopsided} />, "the same where the ends do not stand evenly about the value"],
+            [<FigureValue figure={exampleFigures.projected} />, "made by a model from what was measured, not seen on the bench"],
+            [<FigureValue figure={exampleFigures.stated} />, "said by somebody, such as a price"],
+            [<FigureValue figure={exampleFigures.absent} why />, "no value, and why"],
             ["≈", "in a sorted table: cannot be told apart from the row above"],
           ]}
         />
+        <p>With its method and the places in files that it rests on, a figure stands so:</p>
+        <FiguresTable caption="Example of two figures" figures={[exampleFigures.measured, exampleFigures.absent]} find={() => undefined} />
+        <h2>A finding, a doubt, a caution</h2>
+        <p>A finding says what would settle it where it is open, and unfolds its reasons; a bar at the side is a doubt about it:</p>
+        <Findings findings={[exampleFinding]} find={() => undefined} linkTo={linkTo} />
+        <p>What the checks found in a file stands with its line and column:</p>
+        <Doubts doubts={exampleDoubts} />
+        <p>Where somebody might pick up the clamps, and wherever a battery is sealed:</p>
+        <CautionBox sealed />
+        <p>
+          Whatever is made up for a demonstration has this mark at its title: <span class="invented">invented data</span>
+        </p>
       </>
     ),
   });
@@ -140,7 +137,8 @@ export function renderSignsPage(index: SiteIndex): string {
 
 function Signs({ caption, rows }: { caption: string; rows: readonly (readonly [sign: ComponentChildren, meaning: string])[] }) {
   return (
-    <Table caption={caption}>
+    // A meaning is not invented, whatever the site's data are.
+    <Table caption={caption} isData={false}>
       <Columns names={["Sign", "Meaning"]} />
       <tbody>
         {rows.map(([sign, meaning]) => (

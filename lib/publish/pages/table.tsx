@@ -8,17 +8,19 @@ type Props = {
   readonly class?: string;
   /** Lets the sorting script offer its buttons. */
   readonly sortable?: boolean;
+  /** Data are marked where they are invented; what explains them is not. */
+  readonly isData?: boolean;
 };
 
 /** The region can be reached and scrolled by keyboard. Numbers in tables stay out of the word search. */
-export function Table({ caption, children, class: className, sortable = false }: Props) {
+export function Table({ caption, children, class: className, sortable = false, isData = true }: Props) {
   return (
     // A region that scrolls must be reachable by keyboard
     <section class="scroll" tabindex={0} aria-label={`${caption} (table)`} data-pagefind-ignore>
       <table class={className} data-sortable={sortable ? "" : undefined}>
         <caption>
           {caption}
-          <InventedMark />
+          {isData ? <InventedMark /> : null}
         </caption>
         {children}
       </table>
