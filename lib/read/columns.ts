@@ -1,7 +1,15 @@
+/** So many values at least; a short log needs no more. */
+const leastCapacity = 512;
+
 /** A column of doubles that grows as a log is read; doubling keeps the cost of each value constant. */
 export class GrowingFloats {
-  #values = new Float64Array(4096);
+  #values: Float64Array;
   #length = 0;
+
+  /** @param likely  how many values are about to come: room that is not used costs no memory, since nothing has been written there */
+  constructor(likely = 0) {
+    this.#values = new Float64Array(Math.max(leastCapacity, likely));
+  }
 
   push(value: number): void {
     if (this.#length === this.#values.length) {
@@ -24,8 +32,12 @@ export class GrowingFloats {
 
 /** As GrowingFloats, for line numbers. */
 export class GrowingLines {
-  #values = new Uint32Array(4096);
+  #values: Uint32Array;
   #length = 0;
+
+  constructor(likely = 0) {
+    this.#values = new Uint32Array(Math.max(leastCapacity, likely));
+  }
 
   push(value: number): void {
     if (this.#length === this.#values.length) {

@@ -47,29 +47,35 @@ export function bytesOfFile(absolutePath: string): AsyncIterable<Uint8Array> {
 
 /** The first bytes of a stream, at most `length` of them; the rest is not waited for. */
 export async function headOf(bytes: AsyncIterable<Uint8Array>, length: number): Promise<Uint8Array> {
-  const head = new Uint8Array(length);
-  let filled = 0;
+  const parts: Uint8Array[] = [];
+  let left = length;
   for await (const chunk of bytes) {
-    const taken = chunk.subarray(0, length - filled);
-    head.set(taken, filled);
-    filled += taken.length;
-    if (filled === length) break;
+    const taken = chunk.subarray(0, left);
+    parts.push(taken);
+    left -= taken.length;
+    if (left === 0) break;
   }
-  return head.subarray(0, filled);
+  return parts.length === 1 ? (parts[0] as Uint8Array) : Buffer.concat(parts);
 }
 
 /**
  * Decodes streamed bytes; the byte order mark is taken off.
+ * @param isInside  whether the bytes begin inside a file, where U+FEFF is no byte order mark and is left
  * @throws TypeError where the bytes are not of that encoding
  */
-export async function* decode(bytes: AsyncIterable<Uint8Array>, encoding: string): AsyncGenerator<string> {
-  const decoder = new TextDecoder(encoding, { fatal: true });
+export async function* decode(bytes: AsyncIterable<Uint8Array>, encoding: string, isInside = false): AsyncGenerator<string> {
+  const decoder = isInside ? decoderInside(encoding) : new TextDecoder(encoding, { fatal: true });
   for await (const chunk of bytes) {
     const text = decoder.decode(chunk, { stream: true });
     if (text.length > 0) yield text;
   }
   const rest = decoder.decode();
   if (rest.length > 0) yield rest;
+}
+
+/** A decoder for bytes from inside a file, where U+FEFF is no byte order mark. Only UTF-8 is told so: Node garbles one-byte encodings then. */
+export function decoderInside(encoding: string): TextDecoder {
+  return new TextDecoder(encoding, { fatal: true, ignoreBOM: new TextDecoder(encoding).encoding === "utf-8" });
 }
 
 /** Lines of streamed text without their endings; `\r\n`, `\n` and `\r` all end a line, and what stands behind the last of them is a line, if an empty one. */

@@ -1,5 +1,6 @@
 /**
- * Reads one recorder's log into typed columns, streamed; csv-parse is the reference reader for every file with a separator.
+ * Reads one recorder's log into typed columns, streamed. Plain rows are scanned from bytes; csv-parse is the reference reader for every file
+ * with a separator, and takes over where rows are not plain.
  *
  *   container ──► text ──► dialect ──► rows ──► parts ──► instants ──► samples
  *   gzip, zip,    decoded  told from   numbers  one of    zone, date,  into the battery
@@ -22,7 +23,7 @@ import { countsFromStart, placeTimes } from "./log/instants.ts";
 import { isAlternating, valuesAt } from "./log/pair-columns.ts";
 import { findParts, type Part } from "./log/parts.ts";
 import { type BadField, problemIds, RowReader, type Rows } from "./log/row-reader.ts";
-import { longestRow, parseRows } from "./log/rows.ts";
+import { longestRow, readRows } from "./log/rows.ts";
 
 export type LogRequest = {
   readonly absolutePath: string;
@@ -57,6 +58,9 @@ export type Detection = {
   readonly resolution: Resolution;
 };
 
+/** No more rows than this are reckoned with before they come. */
+const mostLikelyRows = 1 << 24;
+
 /** How much of a file is looked at to find out how it is written. */
 const headBytes = 128 * 1024;
 
@@ -68,24 +72,23 @@ const headBytes = 128 * 1024;
  */
 export async function readLog(request: LogRequest): Promise<{ value: Log | undefined; problems: Problem[] }> {
   const { value: detection, problems } = await detectLog(request);
-  const dialect = detection?.resolution.value;
-  if (detection === undefined || dialect === undefined) return { value: undefined, problems };
+  return detection === undefined ? { value: undefined, problems } : readDetectedLog(request, detection);
+}
 
-  const { opened, encoding } = detection;
-  const reader = new RowReader(dialect, request.badRows);
-  let lastCharacter = "\n";
-  const texts = async function* (): AsyncGenerator<string> {
-    for await (const text of decode(opened.stream(), encoding)) {
-      lastCharacter = text.charAt(text.length - 1);
-      yield text;
-    }
-  };
+/** As `readLog`, for a file whose head has been looked at; the problems are those of the head and of the rows. */
+export async function readDetectedLog(request: LogRequest, detection: Detection): Promise<{ value: Log | undefined; problems: Problem[] }> {
+  const { opened } = detection;
+  const { value: dialect, problems } = detection.resolution;
+  if (dialect === undefined) return { value: undefined, problems };
+
+  const reader = new RowReader(dialect, request.badRows, likelyRows(detection));
+  let isCut: boolean;
   try {
-    await parseRows(texts(), dialect.splitter, dialect.linesBeforeData, (...row) => reader.take(...row));
+    isCut = await readRows(opened.stream(), dialect, reader);
   } catch (error) {
     return { value: undefined, problems: [await problemOfFault(error, request, detection)] };
   }
-  const rows = reader.finish(lastCharacter !== "\n" && lastCharacter !== "\r");
+  const rows = reader.finish(isCut);
   const found = [...problems, ...(await problemsOf(rows, request, detection, dialect))];
   if (found.some((problem) => problem.level === "error")) return { value: undefined, problems: found };
   const parts = findParts(rows, countsFromStart(dialect.time));
@@ -94,22 +97,32 @@ export async function readLog(request: LogRequest): Promise<{ value: Log | undef
   return { value: logOf(rows, part, parts.length, request, dialect, opened), problems: found };
 }
 
+/** About how many rows a plain file has, by its size and the length of its first lines, a little more rather than less; 0 for a packed one. */
+function likelyRows({ opened, head }: Detection): number {
+  const bytesOfHead = head.reduce((sum, line) => sum + line.length + 1, 0);
+  return opened.size === undefined ? 0 : Math.min(mostLikelyRows, Math.ceil((1.1 * opened.size * head.length) / bytesOfHead));
+}
+
 /** Opens a log, looks at its head, and finds out how it is written; for the problems that stop it, `value` is undefined or has no dialect. */
 export async function detectLog(request: LogRequest): Promise<{ value: Detection | undefined; problems: Problem[] }> {
   try {
-    const opened = await openLog(request.absolutePath, request.dialect?.sheet);
-    const head = await headOf(opened.stream(), headBytes);
-    const encoding = opened.sheet === undefined ? (request.dialect?.encoding ?? detectEncoding(head)) : "utf-8";
-    const lines = wholeLines(head, encoding);
-    if (lines === undefined) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
-    if (lines.length === 0 && head.length === headBytes) return { value: undefined, problems: [rowTooLong(request, 1)] };
-    const declared = opened.sheet === undefined ? request.dialect : ofSheet(request.dialect);
-    const resolution = resolveDialect(lines, encoding, declared, request.file, request.dialectPlace);
-    return { value: { opened, encoding, head: lines, resolution }, problems: resolution.problems };
+    return await detectOpened(request, await openLog(request.absolutePath, request.dialect?.sheet));
   } catch (error) {
     if (error instanceof ContainerFault) return { value: undefined, problems: [containerProblem(error, request)] };
     throw error;
   }
+}
+
+/** As `detectLog`, for a log that has been opened. @throws ContainerFault where what it is packed in is damaged */
+export async function detectOpened(request: LogRequest, opened: OpenedLog): Promise<{ value: Detection | undefined; problems: Problem[] }> {
+  const head = await headOf(opened.stream(), headBytes);
+  const encoding = opened.sheet === undefined ? (request.dialect?.encoding ?? detectEncoding(head)) : "utf-8";
+  const lines = wholeLines(head, encoding);
+  if (lines === undefined) return { value: undefined, problems: [wrongEncoding(request, encoding)] };
+  if (lines.length === 0 && head.length === headBytes) return { value: undefined, problems: [rowTooLong(request, 1)] };
+  const declared = opened.sheet === undefined ? request.dialect : ofSheet(request.dialect);
+  const resolution = resolveDialect(lines, encoding, declared, request.file, request.dialectPlace);
+  return { value: { opened, encoding, head: lines, resolution }, problems: resolution.problems };
 }
 
 /** A sheet's text is made here, whatever the record says of separators. */

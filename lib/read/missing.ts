@@ -50,6 +50,9 @@ const usualNumbers = [9.9e37, -9.9e37, 9.91e37];
 /** Numbers of nines that loggers write where a channel is open. Only where the quantity cannot have that value are they taken so. */
 const nines = new Set([-999, -999.9, -9999, -99999, -9999.9]);
 
+/** No number of nines lies above this. */
+export const highestNines = Math.max(...nines);
+
 export type MissingMarks = {
   /** Whether a field, blanks around it taken off, stands for "no value". */
   isMissing(text: string): boolean;
@@ -71,7 +74,9 @@ export function missingMarks(declared: readonly string[], decimalMark: DecimalMa
       return value === undefined ? [] : [value];
     }),
   ]);
-  return { isMissing: (text) => words.has(text), isMissingNumber: (value) => numbers.has(value) };
+  // Looking a number up costs more than reading it, and hardly any lies between these.
+  const lowest = Math.min(...[...numbers].map(Math.abs));
+  return { isMissing: (text) => words.has(text), isMissingNumber: (value) => Math.abs(value) >= lowest && numbers.has(value) };
 }
 
 /**

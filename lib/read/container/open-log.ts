@@ -2,7 +2,7 @@
 import { createReadStream } from "node:fs";
 import { stat } from "node:fs/promises";
 import { createGunzip } from "node:zlib";
-import { readHead } from "../decode.ts";
+import { bytesOfFile, readHead } from "../decode.ts";
 import { ContainerFault, limited } from "./limits.ts";
 import { openOds } from "./ods.ts";
 import { openXlsx, type Sheet } from "./xlsx.ts";
@@ -13,6 +13,8 @@ export type OpenedLog = {
   readonly container: string | undefined;
   /** A spreadsheet: its text is UTF-8 with tabs, and its line and column are the sheet's row and column. */
   readonly sheet: { readonly name: string; readonly isNamed: boolean } | undefined;
+  /** Bytes of a plain file; undefined for a packed one, whose length shows when it is unpacked. */
+  readonly size: number | undefined;
   /** The log's bytes from the beginning, each time anew. */
   stream(): AsyncIterable<Uint8Array>;
 };
@@ -24,13 +26,13 @@ export type OpenedLog = {
  */
 export async function openLog(absolutePath: string, sheet: string | undefined): Promise<OpenedLog> {
   const head = Buffer.from(await readHead(absolutePath, 8));
+  const { size } = await stat(absolutePath);
   if (head.subarray(0, 2).equals(Buffer.from([0x1f, 0x8b]))) {
-    const { size } = await stat(absolutePath);
-    return { container: "gzip", sheet: undefined, stream: () => gunzip(absolutePath, size) };
+    return { container: "gzip", sheet: undefined, size: undefined, stream: () => gunzip(absolutePath, size) };
   }
   if (head.subarray(0, 4).equals(Buffer.from("PK\u0003\u0004", "latin1"))) return openZip(absolutePath, sheet);
   refuseOthers(head);
-  return { container: undefined, sheet: undefined, stream: () => createReadStream(absolutePath, { flags: "r", highWaterMark: 1 << 18 }) };
+  return { container: undefined, sheet: undefined, size, stream: () => bytesOfFile(absolutePath) };
 }
 
 async function* gunzip(absolutePath: string, size: number): AsyncGenerator<Uint8Array> {
@@ -64,7 +66,7 @@ async function openZip(absolutePath: string, wanted: string | undefined): Promis
       "one log in a zip file",
       "unpack it, put each log here by itself, and list them in test.yaml",
     );
-  return { container: `zip, "${log.name}"`, sheet: undefined, stream: () => streamEntry(absolutePath, log) };
+  return { container: `zip, "${log.name}"`, sheet: undefined, size: undefined, stream: () => streamEntry(absolutePath, log) };
 }
 
 function namesOf(entries: readonly ZipEntry[]): string {
@@ -76,6 +78,7 @@ function ofSheet(container: string, sheet: Sheet): OpenedLog {
   return {
     container,
     sheet: { name: sheet.name, isNamed: sheet.isNamed },
+    size: undefined,
     async *stream() {
       const encoder = new TextEncoder();
       let pending: string[] = [];

@@ -316,7 +316,7 @@ export function secondsOf(text: string, time: TimeReading, form: NumberForm): nu
 }
 
 /** The end of the year 9999, s since 1970: whatever counts beyond it is no date. */
-const lastUnixS = Date.UTC(10_000, 0, 1) / 1000;
+export const lastUnixS = Date.UTC(10_000, 0, 1) / 1000;
 
 /** How times are read, in words. */
 export function describeTime(time: TimeReading): string {

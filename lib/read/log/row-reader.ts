@@ -4,7 +4,7 @@ import type { Problem } from "../../nouns/problem.ts";
 import { GrowingFloats, GrowingLines } from "../columns.ts";
 import { joinDateAndTime, secondsOf } from "../dialect/times.ts";
 import type { ResolvedDialect, ValueColumn } from "../dialect.ts";
-import { isNines } from "../missing.ts";
+import { highestNines, isNines } from "../missing.ts";
 import { parseQuantity, type Quantity } from "../units.ts";
 
 /** What a field should have been, and the problem that it is when it is not. */
@@ -27,6 +27,9 @@ export const headingsAgain = "headings again";
 
 /** A summary below the data has a few lines; more words than this are no summary. */
 const longestTail = 40;
+
+/** A whole row of plain fields: its time, and the numbers as they are written, before units; NaN for a field without anything in it. */
+export type PlainRow = { timeS: number; voltage: number; current: number; temperature: number; power: number; charge: number };
 
 export type BadRows = readonly { readonly from: number; readonly to: number }[];
 
@@ -61,13 +64,13 @@ export class RowReader {
   readonly #dialect: ResolvedDialect;
   readonly #badRows: BadRows;
   readonly #headingText: string | undefined;
-  readonly #timesS = new GrowingFloats();
-  readonly #voltagesV = new GrowingFloats();
-  readonly #currentsA = new GrowingFloats();
-  readonly #temperaturesC = new GrowingFloats();
-  readonly #powersW = new GrowingFloats();
-  readonly #chargesAh = new GrowingFloats();
-  readonly #lines = new GrowingLines();
+  readonly #timesS: GrowingFloats;
+  readonly #voltagesV: GrowingFloats;
+  readonly #currentsA: GrowingFloats;
+  readonly #temperaturesC: GrowingFloats;
+  readonly #powersW: GrowingFloats;
+  readonly #chargesAh: GrowingFloats;
+  readonly #lines: GrowingLines;
   readonly #marks: { at: number; line: number; label: string }[] = [];
   readonly #bad: BadField[] = [];
   #badCount = 0;
@@ -82,8 +85,17 @@ export class RowReader {
   #nines: { text: string; count: number } | undefined;
   #sample: Rows["sample"];
 
-  constructor(dialect: ResolvedDialect, badRows: BadRows) {
+  /** @param likelyRows  how many rows are about to come, as far as that can be told: it saves moving columns as they grow */
+  constructor(dialect: ResolvedDialect, badRows: BadRows, likelyRows = 0) {
     this.#dialect = dialect;
+    const column = (isThere: boolean): GrowingFloats => new GrowingFloats(isThere ? likelyRows : 0);
+    this.#timesS = column(true);
+    this.#voltagesV = column(true);
+    this.#currentsA = column(true);
+    this.#temperaturesC = column(dialect.temperature !== undefined);
+    this.#powersW = column(dialect.power !== undefined);
+    this.#chargesAh = column(dialect.charge !== undefined);
+    this.#lines = new GrowingLines(likelyRows);
     this.#badRows = badRows;
     this.#headingText = dialect.headings?.some((text) => text !== "") === true ? dialect.headings.join("\t") : undefined;
   }
@@ -96,7 +108,7 @@ export class RowReader {
       this.#blank++;
       return;
     }
-    if (this.#badRows.some((range) => lastLine >= range.from && firstLine <= range.to)) {
+    if (this.#isLeftOut(firstLine, lastLine)) {
       this.#excluded++;
       return;
     }
@@ -127,6 +139,38 @@ export class RowReader {
     this.#keep(fields, firstLine, timeS);
   }
 
+  /**
+   * Keeps a whole row of plain fields as `take` would from their texts.
+   * @returns false where the texts themselves are wanted, and nothing has been kept
+   */
+  keepPlain(row: Readonly<PlainRow>, line: number): boolean {
+    const { voltage, current, temperature, power, charge, missing } = this.#dialect;
+    if (this.#badRows.length > 0 && this.#isLeftOut(line, line)) return false;
+    // What loggers write for an open channel is told with its text.
+    if (row.voltage <= highestNines || row.current <= highestNines || row.temperature <= highestNines) return false;
+    const voltageV = voltage === undefined || missing.isMissingNumber(row.voltage) ? Number.NaN : row.voltage / voltage.divisor;
+    const currentA = current === undefined || missing.isMissingNumber(row.current) ? Number.NaN : row.current / current.divisor;
+    if (this.#sample === undefined && this.#isWhole(voltageV, currentA)) return false;
+    if (this.#tail.length > 0) this.#tailIsNone();
+    this.#rows++;
+    this.#last = undefined;
+    if (Number.isNaN(voltageV) && Number.isNaN(currentA)) this.#empty++;
+    this.#timesS.push(row.timeS);
+    this.#voltagesV.push(voltageV);
+    this.#currentsA.push(currentA);
+    if (temperature !== undefined)
+      this.#temperaturesC.push(missing.isMissingNumber(row.temperature) ? Number.NaN : toCelsius(row.temperature, temperature.unit));
+    if (power !== undefined) this.#powersW.push(row.power / power.divisor);
+    if (charge !== undefined) this.#chargesAh.push(row.charge / charge.divisor);
+    this.#lines.push(line);
+    return true;
+  }
+
+  /** Whether the test's record lists a row as one not to be used. */
+  #isLeftOut(firstLine: number, lastLine: number): boolean {
+    return this.#badRows.some((range) => lastLine >= range.from && firstLine <= range.to);
+  }
+
   #keep(fields: readonly string[], line: number, timeS: number): void {
     const dialect = this.#dialect;
     const badBefore = this.#badCount;
@@ -144,7 +188,7 @@ export class RowReader {
     this.#timesS.push(timeS);
     this.#voltagesV.push(voltageV);
     this.#currentsA.push(currentA);
-    this.#temperaturesC.push(temperatureC);
+    if (dialect.temperature !== undefined) this.#temperaturesC.push(temperatureC);
     if (dialect.power !== undefined) this.#powersW.push(this.#side(fields, dialect.power, "power"));
     if (dialect.charge !== undefined) this.#chargesAh.push(this.#side(fields, dialect.charge, "charge"));
     this.#lines.push(line);

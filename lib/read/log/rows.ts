@@ -1,7 +1,10 @@
-/** Cuts a log's streamed text into rows of fields; csv-parse is the reference reader for every file with a separator. */
+/** Cuts a log's streamed bytes into rows: plain ones are scanned, and csv-parse is the reference reader for every file with a separator. */
 import { parse } from "csv-parse";
-import { linesOf } from "../decode.ts";
+import { decode, linesOf } from "../decode.ts";
 import { type Splitter, splitAtPlaces, withoutEmpty } from "../dialect/fields.ts";
+import type { ResolvedDialect } from "../dialect.ts";
+import { longestPlainLine, mayBePlain, PlainScanner } from "./plain-rows.ts";
+import type { RowReader } from "./row-reader.ts";
 
 /** Takes one row: its fields, and the lines of the file, counted from 1, on which it begins and ends. */
 export type TakeRow = (fields: string[], firstLine: number, lastLine: number) => void;
@@ -10,14 +13,121 @@ export type TakeRow = (fields: string[], firstLine: number, lastLine: number) =>
 export const longestRow = 1_000_000;
 
 /**
+ * Feeds a log's rows to a reader, plain ones as numbers and all others as texts.
+ *
+ * @returns whether the file stops without a line end
+ * @throws TypeError where bytes are not of the encoding, and what `parseRows` throws
+ */
+export async function readRows(bytes: AsyncIterable<Uint8Array>, dialect: ResolvedDialect, reader: RowReader): Promise<boolean> {
+  if (!mayBePlain(dialect)) return readRowsByReference(bytes, dialect, reader);
+  const scanner = new PlainScanner(dialect, reader);
+  const chunks = bytes[Symbol.asyncIterator]();
+  let endsInLineEnd = true;
+  const watched = async function* (): AsyncGenerator<Uint8Array> {
+    for (let next = await chunks.next(); next.done !== true; next = await chunks.next()) {
+      const last = next.value.at(-1);
+      if (last !== undefined) endsInLineEnd = last === lineFeed || last === carriageReturn;
+      yield next.value;
+    }
+  };
+  try {
+    const rest = await scanPlain(watched(), scanner, new TextDecoder(dialect.encoding).encoding === "utf-8");
+    if (rest === undefined) return !endsInLineEnd;
+    // What was read above keeps its mark of byte order out; what stands here is the file's own.
+    const texts = decode(joined(rest, watched()), dialect.encoding, true);
+    await parseRows(texts, dialect.splitter, dialect.linesBeforeData, (...row) => reader.take(...row), scanner.lines);
+    return !endsInLineEnd;
+  } finally {
+    await chunks.return?.();
+  }
+}
+
+/** As `readRows`, every row by way of texts: what the fast way is held against, and the way of files that cannot be plain. */
+export async function readRowsByReference(
+  bytes: AsyncIterable<Uint8Array>,
+  { encoding, splitter, linesBeforeData }: ResolvedDialect,
+  reader: RowReader,
+): Promise<boolean> {
+  let lastCharacter = "\n";
+  const texts = async function* (): AsyncGenerator<string> {
+    for await (const text of decode(bytes, encoding)) {
+      lastCharacter = text.charAt(text.length - 1);
+      yield text;
+    }
+  };
+  await parseRows(texts(), splitter, linesBeforeData, (...row) => reader.take(...row));
+  return lastCharacter !== "\n" && lastCharacter !== "\r";
+}
+
+const lineFeed = 0x0a;
+const carriageReturn = 0x0d;
+const utf8Mark = [0xef, 0xbb, 0xbf] as const;
+
+/**
+ * Scans blocks of whole lines as they come.
+ * @param mayHaveMark  whether the file may begin with the byte order mark of UTF-8, which then is taken off
+ * @returns undefined at the end of the file; else the bytes at hand from the line on that is for the reference reader: what was scanned
+ * is not read again, and nothing behind it has been looked at
+ */
+async function scanPlain(chunks: AsyncIterable<Uint8Array>, scanner: PlainScanner, mayHaveMark: boolean): Promise<Uint8Array | undefined> {
+  // A line that a chunk cuts in two is put together in front of the next chunk.
+  let block = new Uint8Array(0);
+  let held = 0;
+  let isBeginning = true;
+  for await (const chunk of chunks) {
+    if (held + chunk.length + 1 > block.length) {
+      const larger = new Uint8Array(2 * (held + chunk.length + 1));
+      larger.set(block.subarray(0, held));
+      block = larger;
+    }
+    block.set(chunk, held);
+    const filled = held + chunk.length;
+    if (isBeginning && filled < utf8Mark.length) {
+      held = filled;
+      continue;
+    }
+    let from = isBeginning && mayHaveMark && utf8Mark.every((byte, at) => block[at] === byte) ? utf8Mark.length : 0;
+    isBeginning = false;
+    const whole = block.subarray(0, filled).lastIndexOf(lineFeed) + 1;
+    if (whole > from) {
+      const scanned = scanner.scan(block, from, whole);
+      if (scanned < whole) return block.slice(scanned, filled);
+      from = whole;
+    }
+    if (filled - from > longestPlainLine) return block.slice(from, filled);
+    block.copyWithin(0, from, filled);
+    held = filled - from;
+  }
+  // The last line has no end of its own.
+  if (held === 0) return undefined;
+  block[held] = lineFeed;
+  const scanned = scanner.scan(block, 0, held + 1);
+  return scanned <= held ? block.slice(scanned, held) : undefined;
+}
+
+async function* joined(first: Uint8Array, rest: AsyncIterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+  yield first;
+  yield* rest;
+}
+
+/**
  * Feeds a log's rows to `take`. The lines above the data are taken off first, since a preamble may hold a lone quotation mark.
+ *
+ * @param linesTaken  lines of the file that stand before the text, and have been taken by other means
  * @throws CsvError where a quotation mark is never closed, or a row is longer than `longestRow`
  */
-export async function parseRows(texts: AsyncIterable<string>, splitter: Splitter, linesBeforeData: number, take: TakeRow): Promise<void> {
-  const body = withoutFirstLines(texts, linesBeforeData);
-  if (splitter.by === "mark") await parseMarked(body, splitter.mark, linesBeforeData, take);
+export async function parseRows(
+  texts: AsyncIterable<string>,
+  splitter: Splitter,
+  linesBeforeData: number,
+  take: TakeRow,
+  linesTaken = 0,
+): Promise<void> {
+  const body = withoutFirstLines(texts, Math.max(0, linesBeforeData - linesTaken));
+  const linesBefore = Math.max(linesBeforeData, linesTaken);
+  if (splitter.by === "mark") await parseMarked(body, splitter.mark, linesBefore, take);
   else {
-    let line = linesBeforeData;
+    let line = linesBefore;
     let last: string | undefined;
     for await (const text of linesOf(body)) {
       if (last !== undefined) take(splitAtPlaces(last, splitter.starts), ++line, line);

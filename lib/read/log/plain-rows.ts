@@ -1,0 +1,198 @@
+/**
+ * The fast reader of plain logs: rows of ASCII numbers and times, scanned from bytes.
+ *
+ * It works line by line, and each line goes one of three ways:
+ *
+ *   plain                    every field that is read holds a plain number or time, every row is whole ──► numbers, no texts made
+ *   not plain, no quotation  csv-parse would part it wherever the mark stands, and so does this         ──► fields, to be read as texts
+ *   a quotation mark, a lone carriage return, a line without an end                                    ──► the reference reader, from
+ *                                                                                        this line to the end of the file
+ *
+ * What the reference reader would find, row for row and line for line, is found either way; tests/dialects/agree.ts holds the two
+ * against each other.
+ */
+import { decoderInside } from "../decode.ts";
+import { type Splitter, withoutEmpty } from "../dialect/fields.ts";
+import type { ResolvedDialect } from "../dialect.ts";
+import { FieldCursor } from "./plain-field.ts";
+import type { PlainRow, RowReader } from "./row-reader.ts";
+
+const lineFeed = 0x0a;
+const carriageReturn = 0x0d;
+const quotationMark = 0x22;
+const blank = 0x20;
+const firstBeyondAscii = 0x80;
+
+/** A line of more bytes than this is left to the reference reader, which says so where it is too long. */
+export const longestPlainLine = 1 << 19;
+
+/** Encodings in which the bytes below 0x80 are ASCII, and stand for nothing else. */
+const asciiWithin = /^(?:utf-8|windows-\d+|iso-8859-\d+(?:-i)?|koi8-[ru]|macintosh|ibm866|x-mac-cyrillic)$/;
+
+/** What a field of a row is to be read as. */
+const roles = { unread: 0, time: 1, voltage: 2, current: 3, temperature: 4, power: 5, charge: 6 } as const;
+
+/** Whether a file of this dialect may hold plain rows at all. */
+export function mayBePlain(dialect: ResolvedDialect): boolean {
+  const { encoding, splitter, form, headings, time, timeField, dateField, partField } = dialect;
+  const { voltage, current, temperature, power, charge } = dialect;
+  if (splitter.by !== "mark" || splitter.mark === form.decimalMark || dateField !== undefined || partField !== undefined) return false;
+  if (!asciiWithin.test(new TextDecoder(encoding).encoding)) return false;
+  // One field that is read as two things is looked at twice, as text.
+  const fields = [timeField, ...[voltage, current, temperature, power, charge].flatMap((column) => column?.field ?? [])];
+  if (new Set(fields).size < fields.length) return false;
+  // Headings that come again are no row; where they could be mistaken for one, they are compared as texts.
+  const cursor = new FieldCursor(form, time, splitter.mark.charCodeAt(0));
+  cursor.bytes = new TextEncoder().encode(`${headings?.[timeField] ?? ""}\n`);
+  return headings === undefined || Number.isNaN(cursor.readTime());
+}
+
+/** Scans blocks of whole lines, in order. */
+export class PlainScanner {
+  readonly #reader: RowReader;
+  readonly #decoder: TextDecoder;
+  readonly #linesBeforeData: number;
+  readonly #fieldCount: number;
+  readonly #mark: number;
+  readonly #markText: string;
+  readonly #roleOfField: Uint8Array;
+  readonly #cursor: FieldCursor;
+  readonly #row: PlainRow = {
+    timeS: Number.NaN,
+    voltage: Number.NaN,
+    current: Number.NaN,
+    temperature: Number.NaN,
+    power: Number.NaN,
+    charge: Number.NaN,
+  };
+  #lines = 0;
+
+  /** @param dialect  one that `mayBePlain` */
+  constructor(dialect: ResolvedDialect, reader: RowReader) {
+    const { mark } = dialect.splitter as Splitter & { readonly by: "mark" };
+    this.#reader = reader;
+    this.#decoder = decoderInside(dialect.encoding);
+    this.#linesBeforeData = dialect.linesBeforeData;
+    this.#fieldCount = dialect.fieldCount;
+    this.#mark = mark.charCodeAt(0);
+    this.#markText = mark;
+    this.#cursor = new FieldCursor(dialect.form, dialect.time, this.#mark);
+    this.#roleOfField = new Uint8Array(dialect.fieldCount);
+    this.#roleOfField[dialect.timeField] = roles.time;
+    for (const name of ["voltage", "current", "temperature", "power", "charge"] as const) {
+      const field = dialect[name]?.field;
+      if (field !== undefined) this.#roleOfField[field] = roles[name];
+    }
+  }
+
+  /** Lines taken so far, those above the data included. */
+  get lines(): number {
+    return this.#lines;
+  }
+
+  /**
+   * Takes a block of lines.
+   * @param to  behind the last line's line feed
+   * @returns where the line begins that is for the reference reader; `to` where there is none
+   * @throws TypeError where bytes are not of the encoding
+   */
+  scan(bytes: Uint8Array, from: number, to: number): number {
+    const cursor = this.#cursor;
+    cursor.bytes = bytes;
+    let at = from;
+    while (at < to) {
+      if (this.#lines >= this.#linesBeforeData && this.#readPlain(at)) at = cursor.at;
+      else {
+        const next = this.#takeText(bytes, at);
+        if (next < 0) return at;
+        at = next;
+      }
+      this.#lines++;
+    }
+    return to;
+  }
+
+  /** Whether the line at `from` is a plain row, which then has been taken; the cursor stands behind its line feed. */
+  #readPlain(from: number): boolean {
+    const cursor = this.#cursor;
+    const { bytes } = cursor;
+    const row = this.#row;
+    const mark = this.#mark;
+    const last = this.#fieldCount - 1;
+    cursor.at = from;
+    for (let field = 0; field <= last; field++) {
+      const role = this.#roleOfField[field];
+      cursor.skipBlanks();
+      const begins = cursor.at;
+      if (role === roles.unread) {
+        if (!this.#skipField()) return false;
+      } else if (role === roles.time) {
+        row.timeS = cursor.readTime();
+        if (Number.isNaN(row.timeS)) return false;
+      } else {
+        const value = cursor.readNumber();
+        // A field without anything in it is no value; one with something that is no number is looked at as text.
+        if (Number.isNaN(value) && cursor.at > begins) return false;
+        if (role === roles.voltage) row.voltage = value;
+        else if (role === roles.current) row.current = value;
+        else if (role === roles.temperature) row.temperature = value;
+        else if (role === roles.power) row.power = value;
+        else row.charge = value;
+      }
+      if (mark === blank) {
+        // Between blanks there is no field without anything in it: a row that ends early is a short one.
+        if (cursor.at === begins || (field < last && bytes[cursor.at] !== blank)) return false;
+        continue;
+      }
+      cursor.skipBlanks();
+      if (field < last) {
+        if (bytes[cursor.at] !== mark) return false;
+        cursor.at++;
+      }
+    }
+    cursor.skipBlanks();
+    if (bytes[cursor.at] === carriageReturn) cursor.at++;
+    if (bytes[cursor.at] !== lineFeed) return false;
+    cursor.at++;
+    return this.#reader.keepPlain(row, this.#lines + 1);
+  }
+
+  /** Moves behind a field that is not read; false where it holds what is not looked over: a quotation mark, or letters beyond ASCII. */
+  #skipField(): boolean {
+    const cursor = this.#cursor;
+    const { bytes } = cursor;
+    const mark = this.#mark;
+    for (;;) {
+      const byte = bytes[cursor.at] as number;
+      if (byte === mark || byte === lineFeed || byte === carriageReturn) return true;
+      if (byte === quotationMark || byte >= firstBeyondAscii) return false;
+      cursor.at++;
+    }
+  }
+
+  /** Takes a line as texts; where the next one begins, or -1 where this one is for the reference reader. */
+  #takeText(bytes: Uint8Array, from: number): number {
+    let at = from;
+    let hasQuotation = false;
+    let isAscii = true;
+    for (;;) {
+      const byte = bytes[at] as number;
+      if (byte === lineFeed) break;
+      if (byte === carriageReturn && bytes[at + 1] !== lineFeed) return -1;
+      if (byte === quotationMark) hasQuotation = true;
+      if (byte >= firstBeyondAscii) isAscii = false;
+      at++;
+    }
+    if (at - from > longestPlainLine) return -1;
+    const isAboveData = this.#lines < this.#linesBeforeData;
+    if (hasQuotation && !isAboveData) return -1;
+    if (isAboveData && isAscii) return at + 1;
+    // With its line end, so that letters cut short are told; as one of a stream, since Node decodes whole texts of windows-1252 otherwise.
+    const text = this.#decoder.decode(bytes.subarray(from, at + 1), { stream: true });
+    if (isAboveData) return at + 1;
+    const fields = text.slice(0, text.endsWith("\r\n") ? -2 : -1).split(this.#markText);
+    const line = this.#lines + 1;
+    this.#reader.take(this.#mark === blank ? withoutEmpty(fields) : fields, line, line);
+    return at + 1;
+  }
+}

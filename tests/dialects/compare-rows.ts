@@ -1,0 +1,71 @@
+/** Holds the fast reader of plain rows against the reference reader: what either finds in the same bytes must be the same, to the last bit. */
+import { CsvError } from "csv-parse";
+import type { ResolvedDialect } from "../../lib/read/dialect.ts";
+import { type BadRows, type PlainRow, RowReader, type Rows } from "../../lib/read/log/row-reader.ts";
+import { readRows, readRowsByReference } from "../../lib/read/log/rows.ts";
+
+/** What came of it: rows, or the fault that ended the reading. */
+export type Outcome = { readonly rows: Rows | undefined; readonly fault: string | undefined };
+
+export type BothWays = {
+  readonly outcome: Outcome;
+  /** Rows that were read as numbers straight from bytes. */
+  readonly plainRows: number;
+  /** Where the two ways differ first; undefined where they agree. */
+  readonly difference: string | undefined;
+};
+
+class CountingReader extends RowReader {
+  plainRows = 0;
+
+  override keepPlain(row: Readonly<PlainRow>, line: number): boolean {
+    const isKept = super.keepPlain(row, line);
+    if (isKept) this.plainRows++;
+    return isKept;
+  }
+}
+
+/** Reads bytes, cut into chunks, in both ways. */
+export async function readBothWays(chunks: readonly Uint8Array[], dialect: ResolvedDialect, badRows: BadRows = []): Promise<BothWays> {
+  const fastReader = new CountingReader(dialect, badRows);
+  const fast = await outcomeOf(() => readRows(streamOf(chunks), dialect, fastReader), fastReader);
+  const referenceReader = new RowReader(dialect, badRows);
+  const reference = await outcomeOf(() => readRowsByReference(streamOf(chunks), dialect, referenceReader), referenceReader);
+  return { outcome: fast, plainRows: fastReader.plainRows, difference: differenceOf(fast, reference) };
+}
+
+async function outcomeOf(read: () => Promise<boolean>, reader: RowReader): Promise<Outcome> {
+  try {
+    return { rows: reader.finish(await read()), fault: undefined };
+  } catch (error) {
+    // Both are told as problems of the file; anything else is a fault of ours.
+    if (error instanceof CsvError) return { rows: undefined, fault: error.code };
+    if (error instanceof TypeError) return { rows: undefined, fault: "encoding" };
+    throw error;
+  }
+}
+
+async function* streamOf(chunks: readonly Uint8Array[]): AsyncGenerator<Uint8Array> {
+  // Each a copy, since a reader may not keep what it was handed.
+  for (const chunk of chunks) yield chunk.slice();
+}
+
+function differenceOf(fast: Outcome, reference: Outcome): string | undefined {
+  if (fast.fault !== reference.fault) return `fault ${fast.fault ?? "none"}, by reference ${reference.fault ?? "none"}`;
+  if (fast.rows === undefined || reference.rows === undefined) return undefined;
+  for (const name of Object.keys(reference.rows) as (keyof Rows)[]) {
+    const [a, b] = [fast.rows[name], reference.rows[name]];
+    if (a instanceof Float64Array || a instanceof Uint32Array) {
+      const difference = differenceOfColumns(a, b as typeof a, reference.rows.lines);
+      if (difference !== undefined) return `${name}: ${difference}`;
+    } else if (JSON.stringify(a) !== JSON.stringify(b)) return `${name}: ${JSON.stringify(a)}, by reference ${JSON.stringify(b)}`;
+  }
+  return undefined;
+}
+
+function differenceOfColumns(a: ArrayLike<number>, b: ArrayLike<number>, lines: Uint32Array): string | undefined {
+  if (a.length !== b.length) return `${a.length} values, by reference ${b.length}`;
+  // Object.is tells -0 from 0, and NaN is NaN.
+  for (let i = 0; i < a.length; i++) if (!Object.is(a[i], b[i])) return `${a[i]}, by reference ${b[i]}, line ${lines[i]}`;
+  return undefined;
+}
