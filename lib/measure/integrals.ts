@@ -1,6 +1,7 @@
 /** Charge and energy of recordings, with what the instruments allow to be said of them. */
+import { secondsPerHour } from "../electrochem/constants.ts";
 import type { Accuracy } from "../nouns/instrument.ts";
-import { trapezoid } from "../signal/trapezoid.ts";
+import { trapezoid, trapezoidOfProduct } from "../signal/trapezoid.ts";
 import { combine, standardUncertaintyOf } from "../units/uncertainty.ts";
 import type { MeasuredRecording } from "./recording.ts";
 
@@ -20,18 +21,18 @@ export type Part = { readonly fromS: number; readonly toS: number };
  */
 export function chargeOf(recording: MeasuredRecording, part: Part = whole): Amount {
   const { trace } = recording;
-  const hours = trace.elapsedS.map((elapsedS) => elapsedS / 3600);
   const ranges = rangesIn(recording, part);
-  const value = ranges.reduce((sum, [from, to]) => sum + trapezoid(hours, trace.currentsA, from, to), 0);
+  const value = ranges.reduce((sum, [from, to]) => sum + trapezoid(trace.elapsedS, trace.currentsA, from, to, secondsPerHour), 0);
   return { value, standardUncertainty: ofSum(recording.recorder?.measures?.current, value, coveredS(recording, ranges) / 3600) };
 }
 
 /** Energy over the covered time, Wh; gaps add nothing. Errors of voltage and current are taken as independent of each other. */
 export function energyOf(recording: MeasuredRecording, part: Part = whole): Amount {
   const { trace } = recording;
-  const hours = trace.elapsedS.map((elapsedS) => elapsedS / 3600);
-  const powerW = trace.voltagesV.map((voltageV, i) => voltageV * (trace.currentsA[i] as number));
-  const value = rangesIn(recording, part).reduce((sum, [from, to]) => sum + trapezoid(hours, powerW, from, to), 0);
+  const value = rangesIn(recording, part).reduce(
+    (sum, [from, to]) => sum + trapezoidOfProduct(trace.elapsedS, trace.voltagesV, trace.currentsA, from, to, secondsPerHour),
+    0,
+  );
   const charge = chargeOf(recording, part);
   const accuracyV = recording.recorder?.measures?.voltage;
   if (charge.standardUncertainty === undefined || accuracyV === undefined || charge.value === 0)

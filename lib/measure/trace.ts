@@ -2,7 +2,7 @@
  * A trace: a recording's samples made fit for arithmetic. Time rises strictly, breaks are known, nothing is invented.
  */
 import type { Samples } from "../nouns/samples.ts";
-import { quantileOfSorted } from "../signal/order-statistics.ts";
+import { quantileByMoving } from "../signal/order-statistics.ts";
 
 export type Gap = { readonly startS: number; readonly endS: number; readonly lines: readonly [number, number] };
 
@@ -57,16 +57,14 @@ const gapFactor = 2.5;
  * @returns the trace; its columns are empty where no row has values
  */
 export function makeTrace(samples: Samples, longestIntervalS: number | undefined): Trace {
-  const kept = rowsWithValues(samples);
-  const { times, order, outOfOrder, setBack } = repairClock(samples, kept);
-  const merged = mergeEqualTimes(samples, times, order);
-  const { elapsedS } = merged;
+  const { columns, firstRowS, clock } = isFit(samples) ? asTheyAre(samples) : mended(samples);
+  const { elapsedS } = columns;
 
   const steps = new Float64Array(Math.max(0, elapsedS.length - 1));
   for (let i = 1; i < elapsedS.length; i++) steps[i - 1] = (elapsedS[i] as number) - (elapsedS[i - 1] as number);
-  const sortedSteps = steps.slice().sort();
-  const intervalS = quantileOfSorted(sortedSteps, 0.5);
-  const usualLongestS = quantileOfSorted(sortedSteps, sortedSteps.length < 200 ? 0.9 : 0.99);
+  const intervalS = quantileByMoving(steps, 0.5);
+  const usualLongestS = quantileByMoving(steps, steps.length < 200 ? 0.9 : 0.99);
+  const shortIntervalS = quantileByMoving(steps, 0.1);
   const gapAboveS =
     longestIntervalS === undefined ? gapFactor * Math.max(usualLongestS, intervalS) : Math.max(longestIntervalS * 1.05, intervalS * 1.5);
 
@@ -74,11 +72,11 @@ export function makeTrace(samples: Samples, longestIntervalS: number | undefined
   const stretches: [number, number][] = [];
   let from = 0;
   for (let i = 1; i < elapsedS.length; i++) {
-    if ((steps[i - 1] as number) <= gapAboveS) continue;
+    if ((elapsedS[i] as number) - (elapsedS[i - 1] as number) <= gapAboveS) continue;
     gaps.push({
       startS: elapsedS[i - 1] as number,
       endS: elapsedS[i] as number,
-      lines: [merged.lines[i - 1] as number, merged.lines[i] as number],
+      lines: [columns.lines[i - 1] as number, columns.lines[i] as number],
     });
     stretches.push([from, i]);
     from = i;
@@ -87,35 +85,71 @@ export function makeTrace(samples: Samples, longestIntervalS: number | undefined
   const spanS = (elapsedS.at(-1) ?? 0) - (elapsedS[0] ?? 0);
   const gapS = gaps.reduce((sum, gap) => sum + gap.endS - gap.startS, 0);
   return {
-    ...merged,
-    firstRowS: samples.elapsedS[kept[0] ?? 0] ?? 0,
+    ...columns,
+    firstRowS,
     hasVoltage: samples.hasVoltage,
     hasCurrent: samples.hasCurrent,
     intervalS,
-    shortIntervalS: quantileOfSorted(sortedSteps, 0.1),
+    shortIntervalS,
     gapAboveS,
     gaps,
     stretches,
     spanS,
     coveredS: spanS - gapS,
-    clock: { outOfOrder, equal: times.length - elapsedS.length, setBack },
+    clock,
+  };
+}
+
+type Columns = Pick<Trace, "elapsedS" | "voltagesV" | "currentsA" | "temperaturesC" | "lines">;
+type Fit = { readonly columns: Columns; readonly firstRowS: number; readonly clock: Trace["clock"] };
+
+/** Whether every row has its values and stands behind the row before, as in most logs: then there is nothing to mend. */
+function isFit({ elapsedS, voltagesV, currentsA, hasVoltage, hasCurrent }: Samples): boolean {
+  if (elapsedS[0] !== 0) return false;
+  let lastS = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < elapsedS.length; i++) {
+    const timeS = elapsedS[i] as number;
+    if (!(timeS > lastS) || (hasVoltage && Number.isNaN(voltagesV[i])) || (hasCurrent && Number.isNaN(currentsA[i]))) return false;
+    lastS = timeS;
+  }
+  return true;
+}
+
+/** The samples' own columns, which nobody writes to once they are read: a second copy of a long log would only fill the memory. */
+function asTheyAre({ elapsedS, voltagesV, currentsA, temperaturesC, lines }: Samples): Fit {
+  return {
+    columns: { elapsedS, voltagesV, currentsA, temperaturesC, lines },
+    firstRowS: 0,
+    clock: { outOfOrder: 0, equal: 0, setBack: [] },
+  };
+}
+
+function mended(samples: Samples): Fit {
+  const kept = rowsWithValues(samples);
+  const { times, order, outOfOrder, setBack } = repairClock(samples, kept);
+  const columns = mergeEqualTimes(samples, times, order);
+  return {
+    columns,
+    firstRowS: samples.elapsedS[kept[0] ?? 0] ?? 0,
+    clock: { outOfOrder, equal: times.length - columns.elapsedS.length, setBack },
   };
 }
 
 /** Rows that have every value the log records. A row with only a temperature is no sample of voltage and current. */
-function rowsWithValues({ elapsedS, voltagesV, currentsA, hasVoltage, hasCurrent }: Samples): number[] {
-  const rows: number[] = [];
+function rowsWithValues({ elapsedS, voltagesV, currentsA, hasVoltage, hasCurrent }: Samples): Uint32Array {
+  const rows = new Uint32Array(elapsedS.length);
+  let count = 0;
   for (let i = 0; i < elapsedS.length; i++) {
     if (hasVoltage && Number.isNaN(voltagesV[i])) continue;
     if (hasCurrent && Number.isNaN(currentsA[i])) continue;
-    rows.push(i);
+    rows[count++] = i;
   }
-  return rows;
+  return rows.subarray(0, count);
 }
 
 function repairClock(
   samples: Samples,
-  rows: readonly number[],
+  rows: Uint32Array,
 ): {
   times: Float64Array;
   order: Uint32Array;
@@ -124,19 +158,20 @@ function repairClock(
 } {
   const times = new Float64Array(rows.length);
   const firstS = samples.elapsedS[rows[0] ?? 0] ?? 0;
-  const raw = Float64Array.from(rows, (row) => (samples.elapsedS[row] as number) - firstS);
-  const steps: number[] = [];
-  for (let i = 1; i < raw.length; i++) {
-    const step = (raw[i] as number) - (raw[i - 1] as number);
-    if (step > 0) steps.push(step);
+  const rawS = (i: number): number => (samples.elapsedS[rows[i] as number] as number) - firstS;
+  const steps = new Float64Array(rows.length);
+  let rising = 0;
+  for (let i = 1; i < rows.length; i++) {
+    const step = rawS(i) - rawS(i - 1);
+    if (step > 0) steps[rising++] = step;
   }
-  const usualS = quantileOfSorted(Float64Array.from(steps).sort(), 0.5) || 1;
+  const usualS = quantileByMoving(steps.subarray(0, rising), 0.5) || 1;
   const setBack: { line: number; byS: number }[] = [];
   let shiftS = 0;
   let latestS = Number.NEGATIVE_INFINITY;
   let outOfOrder = 0;
-  for (let i = 0; i < raw.length; i++) {
-    let timeS = (raw[i] as number) + shiftS;
+  for (let i = 0; i < rows.length; i++) {
+    let timeS = rawS(i) + shiftS;
     if (timeS < latestS - disorderIntervals * usualS) {
       const byS = latestS - timeS;
       setBack.push({ line: samples.lines[rows[i] as number] as number, byS });
@@ -146,7 +181,6 @@ function repairClock(
     times[i] = timeS;
     latestS = Math.max(latestS, timeS);
   }
-  const order = Uint32Array.from(rows);
   if (outOfOrder > 0) {
     const ranks = Array.from(times.keys()).sort((a, b) => (times[a] as number) - (times[b] as number) || a - b);
     return {
@@ -156,7 +190,7 @@ function repairClock(
       setBack,
     };
   }
-  return { times, order, outOfOrder, setBack };
+  return { times, order: rows, outOfOrder, setBack };
 }
 
 /** Rows of one and the same time become one sample with their mean: a trapezoid of no width would drop all but the last. */

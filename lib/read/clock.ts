@@ -266,11 +266,18 @@ export type ZoneClock = {
   instantMs(wallMs: number, afterMs: number): number;
 };
 
-/** Makes a zone clock; offsets are looked up once an hour, since asking for each row would dominate reading. */
+/**
+ * Makes a zone clock. Offsets are looked up once for each quarter of an hour, since asking for each row would dominate reading; zones
+ * change their clocks at quarters only.
+ */
 export function zoneClock(zone: string): ZoneClock {
   const offsets = new Map<number, readonly [number, number]>();
+  // Most rows stand in the quarter of the row before.
+  let lastQuarter = Number.NaN;
+  let lastPair: readonly [number, number] = [0, 0];
   const offsetsOf = (wallMs: number): readonly [number, number] => {
     const quarter = Math.floor(wallMs / 900_000);
+    if (quarter === lastQuarter) return lastPair;
     let pair = offsets.get(quarter);
     if (pair === undefined) {
       const wall = Temporal.Instant.fromEpochMilliseconds(quarter * 900_000)
@@ -281,6 +288,8 @@ export function zoneClock(zone: string): ZoneClock {
       pair = [earlier - quarter * 900_000, later - quarter * 900_000];
       offsets.set(quarter, pair);
     }
+    lastQuarter = quarter;
+    lastPair = pair;
     return pair;
   };
   return {

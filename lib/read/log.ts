@@ -311,10 +311,10 @@ function logOf(all: Rows, part: Part, partCount: number, request: LogRequest, di
 
   let voltagesV = cut(all.voltagesV);
   let currentsA = cut(all.currentsA);
-  const empty = voltagesV.reduce((count, value, index) => count + (Number.isNaN(value) && Number.isNaN(currentsA[index]) ? 1 : 0), 0);
+  const empty = countEmpty(voltagesV, currentsA);
   const sign = dialect.currentSign ?? (sumOf(currentsA) < 0 ? -1 : 1);
-  // Rows of one file are read for one log, so its columns are its own to change.
-  if (sign < 0) for (let row = 0; row < currentsA.length; row++) currentsA[row] = -(currentsA[row] as number);
+  // Rows of one file are read for one log, so its columns are its own to change. Nothing added makes 0 of -0, which is nobody's current.
+  for (let row = 0; row < currentsA.length; row++) currentsA[row] = sign * (currentsA[row] as number) + 0;
   if (dialect.current !== undefined && dialect.currentSign === undefined)
     tell("sign of charging current", sign > 0 ? "positive" : "negative");
   if (dialect.voltage !== undefined && dialect.current !== undefined && isAlternating(voltagesV, currentsA)) {
@@ -333,10 +333,11 @@ function logOf(all: Rows, part: Part, partCount: number, request: LogRequest, di
     tell("lines below the data", `${all.tail.lines} from line ${all.tail.line}, "${all.tail.text.slice(0, 40)}", left out`);
 
   const firstS = timesS[0] ?? 0;
+  for (let row = 0; row < timesS.length; row++) timesS[row] = (timesS[row] as number) - firstS;
   const samples = part.to - part.from;
   return {
     samples: {
-      elapsedS: timesS.map((timeS) => timeS - firstS),
+      elapsedS: timesS,
       voltagesV,
       currentsA,
       temperaturesC: dialect.temperature === undefined ? new Float64Array(0) : cut(all.temperaturesC),
@@ -369,7 +370,18 @@ function ofContainer({ container, sheet }: OpenedLog, request: LogRequest): Read
   return [kind, { what: "sheet", value: sheet.name, from: request.dialect?.sheet === undefined ? "detected" : "instrument record" }];
 }
 
-const sumOf = (values: Float64Array): number => values.reduce((sum, value) => (Number.isNaN(value) ? sum : sum + value), 0);
+/** The sum of the values that are there. */
+function sumOf(values: Float64Array): number {
+  let sum = 0;
+  for (let row = 0; row < values.length; row++) if (!Number.isNaN(values[row])) sum += values[row] as number;
+  return sum;
+}
+
+function countEmpty(voltagesV: Float64Array, currentsA: Float64Array): number {
+  let empty = 0;
+  for (let row = 0; row < voltagesV.length; row++) if (Number.isNaN(voltagesV[row]) && Number.isNaN(currentsA[row])) empty++;
+  return empty;
+}
 
 /** The sample row in words, its current with the sign that this project gives it: into the battery is positive. */
 function readBack({ sample }: Rows, sign: 1 | -1): string | undefined {

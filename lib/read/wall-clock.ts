@@ -25,12 +25,18 @@ export function readWallClock(wallMs: Float64Array, zone: string): WallClockRead
     follows[i] = lastMs;
   }
   const offsetMs = (follows[0] ?? 0) - (wallMs[0] ?? 0);
+  if (keepsOffset(follows, wallMs, offsetMs)) return { instantsMs: follows, summerTime: "either" };
   const fixed = wallMs.map((ms) => ms + offsetMs);
-  if (follows.every((ms, i) => ms === fixed[i])) return { instantsMs: follows, summerTime: "either" };
   const a = unevenness(follows);
   const b = unevenness(fixed);
   const fixedIsEvener = b.stepsBack < a.stepsBack || (b.stepsBack === a.stepsBack && b.longestMs < a.longestMs);
   return fixedIsEvener ? { instantsMs: fixed, summerTime: "fixed" } : { instantsMs: follows, summerTime: "follows" };
+}
+
+/** Whether every instant lies the same way off its wall-clock time. */
+function keepsOffset(instantsMs: Float64Array, wallMs: Float64Array, offsetMs: number): boolean {
+  for (let i = 0; i < instantsMs.length; i++) if (instantsMs[i] !== (wallMs[i] as number) + offsetMs) return false;
+  return true;
 }
 
 function unevenness(instantsMs: Float64Array): { stepsBack: number; longestMs: number } {

@@ -6,10 +6,13 @@ import { restVoltagePerCell } from "../electrochem/rest-voltage.ts";
 /** A function by straight lines between equally spaced rows; beyond either end it keeps the end's value. NaN stays NaN. */
 type Table = (x: number) => number;
 
+/** Tables are filled when they are first asked: a reader of logs that examines nothing need not wait for them. */
 function tabulate(f: (x: number) => number, low: number, high: number, rows: number): Table {
   const step = (high - low) / (rows - 1);
-  const values = Float64Array.from({ length: rows }, (_, row) => f(low + row * step));
+  let filled: Float64Array | undefined;
   return (x) => {
+    filled ??= Float64Array.from({ length: rows }, (_, row) => f(low + row * step));
+    const values = filled;
     const place = (Math.min(high, Math.max(low, x)) - low) / step;
     const row = Math.min(rows - 2, Math.floor(place));
     const below = values[row] ?? Number.NaN;

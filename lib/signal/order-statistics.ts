@@ -1,3 +1,5 @@
+import { selectKth } from "./select.ts";
+
 /**
  * The p-quantile of values, by linear interpolation between order statistics (type 7 of Hyndman and Fan, The American
  * Statistician 50 (1996) 361, from memory; what most software calls the default).
@@ -7,8 +9,21 @@
  * @returns NaN for no values
  */
 export function quantile(values: Float64Array | readonly number[], p: number): number {
-  const sorted = Float64Array.from(values).sort();
-  return quantileOfSorted(sorted, p);
+  return quantileByMoving(values instanceof Float64Array ? values.slice() : Float64Array.from(values), p);
+}
+
+/** As quantile, for values that may be moved about; several of one array cost little more than one. */
+export function quantileByMoving(values: Float64Array, p: number): number {
+  const count = values.length;
+  if (count === 0) return Number.NaN;
+  const place = p * (count - 1);
+  const below = Math.floor(place);
+  const low = selectKth(values, below);
+  if (below + 1 >= count) return low;
+  // What stands behind the k-th value is no smaller; the next one is the smallest of it.
+  let high = values[below + 1] as number;
+  for (let i = below + 2; i < count; i++) if ((values[i] as number) < high) high = values[i] as number;
+  return low + (high - low) * (place - below);
 }
 
 /** As quantile, for values already in rising order. */

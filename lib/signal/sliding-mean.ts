@@ -15,29 +15,40 @@ export function highestSlidingMean(
   stretches: readonly (readonly [number, number])[],
   width: number,
 ): { mean: number; from: number; to: number } | undefined {
-  let best: { mean: number; from: number; to: number } | undefined;
+  let bestMean = Number.NEGATIVE_INFINITY;
+  let bestFrom = -1;
+  let bestTo = -1;
   for (const [from, to] of stretches) {
     let area = 0;
     let left = from;
+    // What the window's left edge would move on to, kept at hand: a day at one row a second asks for it a hundred thousand times.
+    let xLeft = x[left] as number;
+    let yLeft = y[left] as number;
+    let xNext = x[left + 1] as number;
+    let xBefore = xLeft;
+    let yBefore = yLeft;
     for (let right = from + 1; right < to; right++) {
-      area += trapezoidOf(x, y, right);
-      while (left + 1 < right && at(x, right) - at(x, left + 1) >= width) {
+      const xRight = x[right] as number;
+      const yRight = y[right] as number;
+      area += ((yRight + yBefore) / 2) * (xRight - xBefore);
+      xBefore = xRight;
+      yBefore = yRight;
+      while (left + 1 < right && xRight - xNext >= width) {
         left++;
-        area -= trapezoidOf(x, y, left);
+        const yNext = y[left] as number;
+        area -= ((yNext + yLeft) / 2) * (xNext - xLeft);
+        xLeft = xNext;
+        yLeft = yNext;
+        xNext = x[left + 1] as number;
       }
-      const span = at(x, right) - at(x, left);
+      const span = xRight - xLeft;
       if (span < width) continue;
       const mean = area / span;
-      if (best === undefined || mean > best.mean) best = { mean, from: left, to: right };
+      if (!(mean > bestMean || bestFrom < 0)) continue;
+      bestMean = mean;
+      bestFrom = left;
+      bestTo = right;
     }
   }
-  return best;
-}
-
-function trapezoidOf(x: Float64Array, y: Float64Array, right: number): number {
-  return ((at(y, right) + at(y, right - 1)) / 2) * (at(x, right) - at(x, right - 1));
-}
-
-function at(values: Float64Array, index: number): number {
-  return values[index] as number;
+  return bestFrom < 0 ? undefined : { mean: bestMean, from: bestFrom, to: bestTo };
 }

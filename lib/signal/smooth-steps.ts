@@ -21,11 +21,11 @@ const jumpSteps = 1.5;
  * @param times   rising
  * @param values  same length, no NaN
  * @param step    the distance of two marks; 0 for none
- * @returns a new array; the values as they are where more than half of them tremble, since averages then do the work
+ * @returns a new array; the values themselves where more than half of them tremble, since averages then do the work
  */
 export function smoothSteps(times: Float64Array, values: Float64Array, step: number): Float64Array {
+  if (!(step > 0) || noiseOf(values) > 0) return values;
   const smooth = values.slice();
-  if (!(step > 0) || noiseOf(values) > 0) return smooth;
   let from = 0;
   for (let i = 1; i <= values.length; i++) {
     if (i < values.length && Math.abs((values[i] as number) - (values[i - 1] as number)) < jumpSteps * step) continue;

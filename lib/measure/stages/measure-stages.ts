@@ -1,9 +1,10 @@
 /** The numbers of each stage: means, ends, charge, energy, and the taper where one fits. */
+import { secondsPerHour } from "../../electrochem/constants.ts";
 import type { Limiter, Stage, StageKind } from "../../nouns/stage.ts";
 import { fitDecay } from "../../signal/fit-decay.ts";
 import { isRefused } from "../../signal/fit-result.ts";
 import { median } from "../../signal/order-statistics.ts";
-import { trapezoid } from "../../signal/trapezoid.ts";
+import { trapezoid, trapezoidOfProduct } from "../../signal/trapezoid.ts";
 import type { Trace } from "../trace.ts";
 import type { FoundStage } from "./find-stages.ts";
 
@@ -37,14 +38,17 @@ const limiterOf: Readonly<Record<StageKind, Limiter>> = {
  * adds nothing. Means are time-weighted over what was covered.
  */
 export function measureStages(trace: Trace, found: readonly FoundStage[]): Stage[] {
-  const power = trace.voltagesV.map((voltageV, i) => voltageV * (trace.currentsA[i] as number));
-  const elapsedH = trace.elapsedS.map((elapsedS) => elapsedS / 3600);
+  const { elapsedS, voltagesV, currentsA } = trace;
   return found.map((stage) => {
     const { from, to } = stage;
     const end = Math.min(to + 1, trace.elapsedS.length);
     const ranges = trace.stretches.map(([a, b]) => [Math.max(a, from), Math.min(b, end)] as const).filter(([a, b]) => b > a);
-    const coveredH = ranges.reduce((sum, [a, b]) => sum + (elapsedH[b - 1] as number) - (elapsedH[a] as number), 0);
-    const integral = (values: Float64Array): number => ranges.reduce((sum, [a, b]) => sum + trapezoid(elapsedH, values, a, b), 0);
+    const coveredH = ranges.reduce(
+      (sum, [a, b]) => sum + (elapsedS[b - 1] as number) / secondsPerHour - (elapsedS[a] as number) / secondsPerHour,
+      0,
+    );
+    const integral = (values: Float64Array): number =>
+      ranges.reduce((sum, [a, b]) => sum + trapezoid(elapsedS, values, a, b, secondsPerHour), 0);
     const meanOf = (values: Float64Array): number => (coveredH > 0 ? integral(values) / coveredH : (values[from] as number));
     const edge = Math.max(1, Math.min(5, Math.floor((to - from) / 4)));
     const taper = stage.kind === "constant-voltage" ? fitTaper(trace, from, to) : { taper: null, taperRefused: null };
@@ -64,7 +68,7 @@ export function measureStages(trace: Trace, found: readonly FoundStage[]): Stage
       currentStartA: median(trace.currentsA.subarray(from, from + edge)),
       currentEndA: median(trace.currentsA.subarray(to - edge, to)),
       chargeAh: integral(trace.currentsA),
-      energyWh: integral(power),
+      energyWh: ranges.reduce((sum, [a, b]) => sum + trapezoidOfProduct(elapsedS, voltagesV, currentsA, a, b, secondsPerHour), 0),
       ...taper,
       confidence: stage.confidence,
       why: stage.why,

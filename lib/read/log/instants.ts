@@ -18,7 +18,7 @@ export function countsFromStart(time: TimeReading): boolean {
 /**
  * Places times.
  *
- * @param timesS       as the file has them, in file order
+ * @param timesS       as the file has them, in file order; they are overwritten, since a long log's times are held only once
  * @param zone         IANA zone of clocks on the wall
  * @param startedAtMs  about when the first row was written: it gives a time of day its date
  */
@@ -29,10 +29,8 @@ export function placeTimes(timesS: Float64Array, time: TimeReading, zone: string
   const unwrapped = acrossMidnight(timesS);
   if (startedAtMs === undefined) return { timesS: unwrapped, isPlaced: false, told: [] };
   const dayMs = dayNearest((unwrapped[0] ?? 0) * 1000, wallMsAt(startedAtMs, zone));
-  const placed = onWallClock(
-    unwrapped.map((timeS) => timeS + dayMs / 1000),
-    zone,
-  );
+  for (let i = 0; i < unwrapped.length; i++) unwrapped[i] = (unwrapped[i] as number) + dayMs / 1000;
+  const placed = onWallClock(unwrapped, zone);
   const date = new Date(dayMs).toISOString().slice(0, 10);
   return {
     ...placed,
@@ -40,11 +38,10 @@ export function placeTimes(timesS: Float64Array, time: TimeReading, zone: string
   };
 }
 
-function onWallClock(wallS: Float64Array, zone: string): PlacedTimes {
-  const { instantsMs, summerTime } = readWallClock(
-    wallS.map((timeS) => timeS * 1000),
-    zone,
-  );
+function onWallClock(timesS: Float64Array, zone: string): PlacedTimes {
+  for (let i = 0; i < timesS.length; i++) timesS[i] = (timesS[i] as number) * 1000;
+  const { instantsMs, summerTime } = readWallClock(timesS, zone);
+  for (let i = 0; i < instantsMs.length; i++) instantsMs[i] = (instantsMs[i] as number) / 1000;
   const told: ReadAs[] =
     summerTime === "either"
       ? []
@@ -55,7 +52,7 @@ function onWallClock(wallS: Float64Array, zone: string): PlacedTimes {
             from: "detected",
           },
         ];
-  return { timesS: instantsMs.map((ms) => ms / 1000), isPlaced: true, told };
+  return { timesS: instantsMs, isPlaced: true, told };
 }
 
 const dayS = 86_400;
@@ -63,10 +60,14 @@ const dayS = 86_400;
 /** Times of day that fall back by more than half a day have passed midnight; a smaller step back is a clock that was set. */
 function acrossMidnight(timesS: Float64Array): Float64Array {
   let days = 0;
-  return timesS.map((timeS, index) => {
-    if (index > 0 && timeS - (timesS[index - 1] as number) < -dayS / 2) days++;
-    return timeS + days * dayS;
-  });
+  let beforeS = timesS[0] ?? 0;
+  for (let i = 0; i < timesS.length; i++) {
+    const timeS = timesS[i] as number;
+    if (timeS - beforeS < -dayS / 2) days++;
+    beforeS = timeS;
+    timesS[i] = timeS + days * dayS;
+  }
+  return timesS;
 }
 
 /** Midnight of the day on which a time of day lies nearest to a moment; both on the wall, ms. */

@@ -6,7 +6,7 @@ const require = createRequire(from);
 const { default: polars } = require("nodejs-polars");
 const { version } = require("nodejs-polars/package.json");
 const column = polars.col;
-const time = form === "counted" ? column("elapsed_s") : column("time").str.strptime(polars.Datetime("us"), "%Y-%m-%d %H:%M:%S").cast(polars.Int64).div(1_000_000);
+const time = form === "counted" ? column("elapsed_s") : column("time").str.strptime(polars.Datetime("ms"), "%Y-%m-%d %H:%M:%S").cast(polars.Int64).div(1_000_000);
 const power = column("power");
 const since = column("timeS");
 const sum = polars
