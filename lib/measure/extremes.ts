@@ -1,7 +1,7 @@
 /** The highest value of a channel, in any row or held for a while: one computation for voltage and current. */
-import { highestSlidingMean } from "../signal/sliding-mean.ts";
 import { type FigureDefinition, type FigureOutcome, notMeasured } from "./define.ts";
 import { missingAccuracy } from "./figures/shared-doubts.ts";
+import { highestHeld } from "./held-mean.ts";
 import { evidenceOf, type MeasuredRecording } from "./recording.ts";
 import { uncertaintyOfReading } from "./uncertainty-of-reading.ts";
 
@@ -69,7 +69,7 @@ export function defineSustained(id: string, channel: Channel, windowS: number, l
       const { trace } = recording;
       const values = valuesOf(recording, channel);
       if (values === undefined) return notLogged(recording, channel);
-      const held = highestSlidingMean(trace.elapsedS, values, trace.stretches, windowS);
+      const held = highestHeld(trace, channel, windowS);
       if (held === undefined) return notMeasured("cannot tell", `no stretch without a gap is ${length} long`, [evidenceOf(recording)]);
       return {
         value: held.mean,

@@ -2,7 +2,7 @@
  * A trace: a recording's samples made fit for arithmetic. Time rises strictly, breaks are known, nothing is invented.
  */
 import type { Samples } from "../nouns/samples.ts";
-import { quantileByMoving } from "../signal/order-statistics.ts";
+import { quantileByMoving, quantilesByMoving } from "../signal/order-statistics.ts";
 
 export type Gap = { readonly startS: number; readonly endS: number; readonly lines: readonly [number, number] };
 
@@ -60,11 +60,7 @@ export function makeTrace(samples: Samples, longestIntervalS: number | undefined
   const { columns, firstRowS, clock } = isFit(samples) ? asTheyAre(samples) : mended(samples);
   const { elapsedS } = columns;
 
-  const steps = new Float64Array(Math.max(0, elapsedS.length - 1));
-  for (let i = 1; i < elapsedS.length; i++) steps[i - 1] = (elapsedS[i] as number) - (elapsedS[i - 1] as number);
-  const intervalS = quantileByMoving(steps, 0.5);
-  const usualLongestS = quantileByMoving(steps, steps.length < 200 ? 0.9 : 0.99);
-  const shortIntervalS = quantileByMoving(steps, 0.1);
+  const { shortIntervalS, intervalS, usualLongestS } = paceOf(elapsedS);
   const gapAboveS =
     longestIntervalS === undefined ? gapFactor * Math.max(usualLongestS, intervalS) : Math.max(longestIntervalS * 1.05, intervalS * 1.5);
 
@@ -98,6 +94,22 @@ export function makeTrace(samples: Samples, longestIntervalS: number | undefined
     coveredS: spanS - gapS,
     clock,
   };
+}
+
+/** The usual times between rows: 10th, 50th and 99th percentile (the 90th of a short log); NaN for fewer than two rows. */
+function paceOf(elapsedS: Float64Array): { shortIntervalS: number; intervalS: number; usualLongestS: number } {
+  const stepAt = (i: number): number => (elapsedS[i] as number) - (elapsedS[i - 1] as number);
+  const count = Math.max(0, elapsedS.length - 1);
+  const firstStepS = stepAt(1);
+  let even = 0;
+  while (even < count && stepAt(even + 1) === firstStepS) even++;
+  // Most recorders keep an even pace, and then there is nothing to order.
+  if (count > 0 && even === count) return { shortIntervalS: firstStepS, intervalS: firstStepS, usualLongestS: firstStepS };
+  const steps = new Float64Array(count);
+  for (let i = 1; i <= count; i++) steps[i - 1] = stepAt(i);
+  const shares = [0.1, 0.5, count < 200 ? 0.9 : 0.99];
+  const [shortIntervalS, intervalS, usualLongestS] = quantilesByMoving(steps, shares) as [number, number, number];
+  return { shortIntervalS, intervalS, usualLongestS };
 }
 
 type Columns = Pick<Trace, "elapsedS" | "voltagesV" | "currentsA" | "temperaturesC" | "lines">;

@@ -255,6 +255,9 @@ export function wallMsOfSerial(days: number): number {
   return Math.round((days - serialEpochDays) * 86_400_000);
 }
 
+/** Wall-clock times from (included) to (excluded), ms as if they were UTC, to all of which the same is added to make them instants. */
+export type SteadySpan = { readonly fromMs: number; readonly toMs: number; readonly offsetMs: number };
+
 /** Turns wall-clock times of one zone into instants. */
 export type ZoneClock = {
   /**
@@ -264,32 +267,33 @@ export type ZoneClock = {
    * an hour that a change of clocks skips is read with the offset that held before it.
    */
   instantMs(wallMs: number, afterMs: number): number;
+  /** A span around a wall-clock time in which no clock changes, at least a quarter of an hour long; undefined inside a change. */
+  steadySpanAt(wallMs: number): SteadySpan | undefined;
 };
 
-/**
- * Makes a zone clock. Offsets are looked up once for each quarter of an hour, since asking for each row would dominate reading; zones
- * change their clocks at quarters only.
- */
+/** Zones change their clocks at quarters of an hour only. */
+const quarterMs = 900_000;
+
+/** Further than any change of clocks reaches, the leap over a whole day at the date line included. */
+const beyondChangeMs = 26 * 3_600_000;
+
+/** Makes a zone clock. Offsets are looked up once for each quarter of an hour, since asking for each row would dominate reading. */
 export function zoneClock(zone: string): ZoneClock {
   const offsets = new Map<number, readonly [number, number]>();
-  // Most rows stand in the quarter of the row before.
-  let lastQuarter = Number.NaN;
-  let lastPair: readonly [number, number] = [0, 0];
+  const wallAt = (quarter: number): Temporal.PlainDateTime =>
+    Temporal.Instant.fromEpochMilliseconds(quarter * quarterMs)
+      .toZonedDateTimeISO("UTC")
+      .toPlainDateTime();
   const offsetsOf = (wallMs: number): readonly [number, number] => {
-    const quarter = Math.floor(wallMs / 900_000);
-    if (quarter === lastQuarter) return lastPair;
+    const quarter = Math.floor(wallMs / quarterMs);
     let pair = offsets.get(quarter);
     if (pair === undefined) {
-      const wall = Temporal.Instant.fromEpochMilliseconds(quarter * 900_000)
-        .toZonedDateTimeISO("UTC")
-        .toPlainDateTime();
+      const wall = wallAt(quarter);
       const earlier = wall.toZonedDateTime(zone, { disambiguation: "earlier" }).epochMilliseconds;
       const later = wall.toZonedDateTime(zone, { disambiguation: "later" }).epochMilliseconds;
-      pair = [earlier - quarter * 900_000, later - quarter * 900_000];
+      pair = [earlier - quarter * quarterMs, later - quarter * quarterMs];
       offsets.set(quarter, pair);
     }
-    lastQuarter = quarter;
-    lastPair = pair;
     return pair;
   };
   return {
@@ -298,6 +302,14 @@ export function zoneClock(zone: string): ZoneClock {
       const first = wallMs + earlier;
       const second = wallMs + later;
       return first < afterMs && second > first ? second : first;
+    },
+    steadySpanAt(wallMs) {
+      const [earlier, later] = offsetsOf(wallMs);
+      if (earlier !== later) return undefined;
+      const quarter = Math.floor(wallMs / quarterMs);
+      const change = wallAt(quarter).toZonedDateTime(zone).getTimeZoneTransition("next");
+      const untilMs = change === null ? Number.POSITIVE_INFINITY : change.epochMilliseconds - earlier - beyondChangeMs;
+      return { fromMs: quarter * quarterMs, toMs: Math.max((quarter + 1) * quarterMs, untilMs), offsetMs: earlier };
     },
   };
 }

@@ -12,11 +12,7 @@ export class GrowingFloats {
   }
 
   push(value: number): void {
-    if (this.#length === this.#values.length) {
-      const larger = new Float64Array(this.#values.length * 2);
-      larger.set(this.#values);
-      this.#values = larger;
-    }
+    if (this.#length === this.#values.length) this.#values = doubled(this.#values, new Float64Array(2 * this.#length));
     this.#values[this.#length++] = value;
   }
 
@@ -30,25 +26,55 @@ export class GrowingFloats {
   }
 }
 
-/** As GrowingFloats, for line numbers. */
-export class GrowingLines {
-  #values: Uint32Array;
+/** The columns that every log has, side by side, so that a row is put in with one look at whether there is room. */
+export class GrowingRows {
+  #timesS: Float64Array;
+  #voltagesV: Float64Array;
+  #currentsA: Float64Array;
+  #lines: Uint32Array;
   #length = 0;
 
   constructor(likely = 0) {
-    this.#values = new Uint32Array(Math.max(leastCapacity, likely));
+    const capacity = Math.max(leastCapacity, likely);
+    this.#timesS = new Float64Array(capacity);
+    this.#voltagesV = new Float64Array(capacity);
+    this.#currentsA = new Float64Array(capacity);
+    this.#lines = new Uint32Array(capacity);
   }
 
-  push(value: number): void {
-    if (this.#length === this.#values.length) {
-      const larger = new Uint32Array(this.#values.length * 2);
-      larger.set(this.#values);
-      this.#values = larger;
-    }
-    this.#values[this.#length++] = value;
+  push(timeS: number, voltageV: number, currentA: number, line: number): void {
+    const at = this.#length;
+    if (at === this.#lines.length) this.#grow();
+    this.#timesS[at] = timeS;
+    this.#voltagesV[at] = voltageV;
+    this.#currentsA[at] = currentA;
+    this.#lines[at] = line;
+    this.#length = at + 1;
   }
 
-  finish(): Uint32Array {
-    return this.#values.subarray(0, this.#length);
+  #grow(): void {
+    this.#timesS = doubled(this.#timesS, new Float64Array(2 * this.#length));
+    this.#voltagesV = doubled(this.#voltagesV, new Float64Array(2 * this.#length));
+    this.#currentsA = doubled(this.#currentsA, new Float64Array(2 * this.#length));
+    this.#lines = doubled(this.#lines, new Uint32Array(2 * this.#length));
   }
+
+  get length(): number {
+    return this.#length;
+  }
+
+  /** The rows so far, sharing memory with these columns: read once, when reading is done. */
+  finish(): { timesS: Float64Array; voltagesV: Float64Array; currentsA: Float64Array; lines: Uint32Array } {
+    return {
+      timesS: this.#timesS.subarray(0, this.#length),
+      voltagesV: this.#voltagesV.subarray(0, this.#length),
+      currentsA: this.#currentsA.subarray(0, this.#length),
+      lines: this.#lines.subarray(0, this.#length),
+    };
+  }
+}
+
+function doubled<A extends Float64Array | Uint32Array>(values: A, larger: A): A {
+  larger.set(values);
+  return larger;
 }

@@ -1,4 +1,3 @@
-import { createReadStream } from "node:fs";
 import { open } from "node:fs/promises";
 
 /**
@@ -40,9 +39,30 @@ export async function readHead(absolutePath: string, length: number): Promise<Ui
   }
 }
 
-/** A plain file's bytes, streamed. */
-export function bytesOfFile(absolutePath: string): AsyncIterable<Uint8Array> {
-  return createReadStream(absolutePath, { flags: "r", highWaterMark: 1 << 18 });
+const chunkLength = 1 << 18;
+
+/**
+ * A plain file's bytes, streamed; while one chunk is looked at the next one is read.
+ * Two buffers are used by turns, so that a large file fills no memory: a chunk holds until the next one is asked for.
+ */
+export async function* bytesOfFile(absolutePath: string): AsyncGenerator<Uint8Array> {
+  const handle = await open(absolutePath, "r");
+  const read = (buffer: Uint8Array) => handle.read(buffer, 0, chunkLength, null);
+  let [present, next] = [new Uint8Array(chunkLength), new Uint8Array(chunkLength)];
+  let reading = read(present);
+  try {
+    for (;;) {
+      const { bytesRead } = await reading;
+      if (bytesRead === 0) return;
+      reading = read(next);
+      yield present.subarray(0, bytesRead);
+      [present, next] = [next, present];
+    }
+  } finally {
+    // A file that is closed under a read would fail it.
+    await reading.catch(() => undefined);
+    await handle.close();
+  }
 }
 
 /** The first bytes of a stream, at most `length` of them; the rest is not waited for. */
@@ -50,7 +70,8 @@ export async function headOf(bytes: AsyncIterable<Uint8Array>, length: number): 
   const parts: Uint8Array[] = [];
   let left = length;
   for await (const chunk of bytes) {
-    const taken = chunk.subarray(0, left);
+    // A copy, since a chunk holds only until the next one.
+    const taken = new Uint8Array(chunk.subarray(0, left));
     parts.push(taken);
     left -= taken.length;
     if (left === 0) break;

@@ -58,6 +58,8 @@ export type MissingMarks = {
   isMissing(text: string): boolean;
   /** Whether a number that was read stands for "no value". */
   isMissingNumber(value: number): boolean;
+  /** No number nearer to 0 than this stands for "no value". */
+  readonly lowestNumber: number;
 };
 
 /**
@@ -74,9 +76,11 @@ export function missingMarks(declared: readonly string[], decimalMark: DecimalMa
       return value === undefined ? [] : [value];
     }),
   ]);
-  // Looking a number up costs more than reading it, and hardly any lies between these.
-  const lowest = Math.min(...[...numbers].map(Math.abs));
-  return { isMissing: (text) => words.has(text), isMissingNumber: (value) => Math.abs(value) >= lowest && numbers.has(value) };
+  return {
+    isMissing: (text) => words.has(text),
+    isMissingNumber: (value) => numbers.has(value),
+    lowestNumber: Math.min(...[...numbers].map(Math.abs)),
+  };
 }
 
 /**

@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import { zoneClock } from "./clock.ts";
+import { type SteadySpan, zoneClock } from "./clock.ts";
 
 export type WallClockReading = {
   /** Milliseconds since 1970 UTC, one for each wall-clock time. */
@@ -14,9 +14,11 @@ export type WallClockReading = {
  * Where the zone changes its clocks inside the log, the recorder may or may not have followed. Both readings are made, and the
  * one with fewer steps back and the shorter longest pause is taken; where they tie, the recorder is taken to follow.
  *
- * @param wallMs  wall-clock times as if they were UTC, in file order; NaN never occurs
+ * @param wallMs  wall-clock times as if they were UTC, in file order; NaN never occurs. They are overwritten where no clock changes
  */
 export function readWallClock(wallMs: Float64Array, zone: string): WallClockReading {
+  const offsetMs = steadyOffsetMs(wallMs, zone);
+  if (offsetMs !== undefined) return { instantsMs: shifted(wallMs, offsetMs), summerTime: "either" };
   const clock = zoneClock(zone);
   const follows = new Float64Array(wallMs.length);
   let lastMs = Number.NEGATIVE_INFINITY;
@@ -24,19 +26,34 @@ export function readWallClock(wallMs: Float64Array, zone: string): WallClockRead
     lastMs = clock.instantMs(wallMs[i] ?? Number.NaN, lastMs);
     follows[i] = lastMs;
   }
-  const offsetMs = (follows[0] ?? 0) - (wallMs[0] ?? 0);
-  if (keepsOffset(follows, wallMs, offsetMs)) return { instantsMs: follows, summerTime: "either" };
-  const fixed = wallMs.map((ms) => ms + offsetMs);
+  const firstOffsetMs = (follows[0] ?? 0) - (wallMs[0] ?? 0);
+  const fixed = wallMs.map((ms) => ms + firstOffsetMs);
+  if (follows.every((ms, i) => ms === fixed[i])) return { instantsMs: follows, summerTime: "either" };
   const a = unevenness(follows);
   const b = unevenness(fixed);
   const fixedIsEvener = b.stepsBack < a.stepsBack || (b.stepsBack === a.stepsBack && b.longestMs < a.longestMs);
   return fixedIsEvener ? { instantsMs: fixed, summerTime: "fixed" } : { instantsMs: follows, summerTime: "follows" };
 }
 
-/** Whether every instant lies the same way off its wall-clock time. */
-function keepsOffset(instantsMs: Float64Array, wallMs: Float64Array, offsetMs: number): boolean {
-  for (let i = 0; i < instantsMs.length; i++) if (instantsMs[i] !== (wallMs[i] as number) + offsetMs) return false;
-  return true;
+/** What an instant lies off its wall-clock time, where that is the same for all rows, as without a change of clocks inside. */
+function steadyOffsetMs(wallMs: Float64Array, zone: string): number | undefined {
+  const clock = zoneClock(zone);
+  let offsetMs: number | undefined;
+  let span: SteadySpan = { fromMs: 0, toMs: 0, offsetMs: 0 };
+  for (let i = 0; i < wallMs.length; i++) {
+    const ms = wallMs[i] as number;
+    if (ms >= span.fromMs && ms < span.toMs) continue;
+    const found = clock.steadySpanAt(ms);
+    offsetMs ??= found?.offsetMs;
+    if (found === undefined || found.offsetMs !== offsetMs) return undefined;
+    span = found;
+  }
+  return offsetMs ?? 0;
+}
+
+function shifted(values: Float64Array, by: number): Float64Array {
+  for (let i = 0; i < values.length; i++) values[i] = (values[i] as number) + by;
+  return values;
 }
 
 function unevenness(instantsMs: Float64Array): { stepsBack: number; longestMs: number } {

@@ -12,18 +12,30 @@ export function quantile(values: Float64Array | readonly number[], p: number): n
   return quantileByMoving(values instanceof Float64Array ? values.slice() : Float64Array.from(values), p);
 }
 
-/** As quantile, for values that may be moved about; several of one array cost little more than one. */
+/** As quantile, for values that may be moved about. */
 export function quantileByMoving(values: Float64Array, p: number): number {
+  return quantilesByMoving(values, [p])[0] as number;
+}
+
+/**
+ * Several quantiles of the same values, which are moved about: each further one only looks at what the one before left above it.
+ * @param shares  each from 0 to 1, rising
+ */
+export function quantilesByMoving(values: Float64Array, shares: readonly number[]): number[] {
   const count = values.length;
-  if (count === 0) return Number.NaN;
-  const place = p * (count - 1);
-  const below = Math.floor(place);
-  const low = selectKth(values, below);
-  if (below + 1 >= count) return low;
-  // What stands behind the k-th value is no smaller; the next one is the smallest of it.
-  let high = values[below + 1] as number;
-  for (let i = below + 2; i < count; i++) if ((values[i] as number) < high) high = values[i] as number;
-  return low + (high - low) * (place - below);
+  if (count === 0) return shares.map(() => Number.NaN);
+  let from = 0;
+  return shares.map((share) => {
+    const place = share * (count - 1);
+    const below = Math.floor(place);
+    const low = selectKth(values, below, from);
+    from = below;
+    if (place === below) return low;
+    // What stands behind the k-th value is no smaller; the next one is the smallest of it.
+    let high = values[below + 1] as number;
+    for (let i = below + 2; i < count; i++) if ((values[i] as number) < high) high = values[i] as number;
+    return low + (high - low) * (place - below);
+  });
 }
 
 /** As quantile, for values already in rising order. */

@@ -21,27 +21,14 @@ export function highestSlidingMean(
   for (const [from, to] of stretches) {
     let area = 0;
     let left = from;
-    // What the window's left edge would move on to, kept at hand: a day at one row a second asks for it a hundred thousand times.
-    let xLeft = x[left] as number;
-    let yLeft = y[left] as number;
-    let xNext = x[left + 1] as number;
-    let xBefore = xLeft;
-    let yBefore = yLeft;
     for (let right = from + 1; right < to; right++) {
       const xRight = x[right] as number;
-      const yRight = y[right] as number;
-      area += ((yRight + yBefore) / 2) * (xRight - xBefore);
-      xBefore = xRight;
-      yBefore = yRight;
-      while (left + 1 < right && xRight - xNext >= width) {
+      area += (((y[right] as number) + (y[right - 1] as number)) / 2) * (xRight - (x[right - 1] as number));
+      while (left + 1 < right && xRight - (x[left + 1] as number) >= width) {
         left++;
-        const yNext = y[left] as number;
-        area -= ((yNext + yLeft) / 2) * (xNext - xLeft);
-        xLeft = xNext;
-        yLeft = yNext;
-        xNext = x[left + 1] as number;
+        area -= (((y[left] as number) + (y[left - 1] as number)) / 2) * ((x[left] as number) - (x[left - 1] as number));
       }
-      const span = xRight - xLeft;
+      const span = xRight - (x[left] as number);
       if (span < width) continue;
       const mean = area / span;
       if (!(mean > bestMean || bestFrom < 0)) continue;

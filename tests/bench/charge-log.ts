@@ -2,7 +2,7 @@
 import { open } from "node:fs/promises";
 import { seededRandom } from "../generator/random.ts";
 
-/** "counted": seconds from the start, to the millisecond and never quite even. "dated": date and time of day, to the second. */
+/** "counted": seconds from the start. "dated": date and time of day, to the second. */
 export type LogForm = "counted" | "dated";
 
 export const headings: Readonly<Record<LogForm, string>> = {
@@ -14,7 +14,7 @@ export const headings: Readonly<Record<LogForm, string>> = {
 const firstMs = Date.UTC(2026, 0, 1);
 
 /**
- * Writes a plain IUoU charge at about one sample a second, with noise: constant current, limit with a taper, float.
+ * Writes a plain IUoU charge at one sample a second, with noise: constant current, limit with a taper, float.
  *
  * @param rows  rows of data; the charge is stretched over them
  */
@@ -28,10 +28,7 @@ export async function writeChargeLog(file: string, rows: number, form: LogForm):
     const inFloat = share > 0.7;
     const voltageV = inBulk ? 12.3 + 2.1 * (share / 0.3) ** 2 : inFloat ? 13.6 : 14.4;
     const currentA = inBulk ? 8 : inFloat ? 0.12 : 0.4 + 7.6 * Math.exp(-(share - 0.3) / 0.08);
-    const time =
-      form === "counted"
-        ? (i === 0 ? 0 : i + 0.02 * (random.uniform() - 0.5)).toFixed(3)
-        : new Date(firstMs + i * 1000).toISOString().slice(0, 19).replace("T", " ");
+    const time = form === "counted" ? String(i) : new Date(firstMs + i * 1000).toISOString().slice(0, 19).replace("T", " ");
     text += `${time},${(voltageV + 0.004 * random.normal()).toFixed(3)},${(currentA + 0.01 * random.normal()).toFixed(3)}\n`;
     if (text.length > 1 << 20) {
       await handle.write(text);

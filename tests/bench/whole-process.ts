@@ -6,6 +6,8 @@ import { performance } from "node:perf_hooks";
 export type Answer = {
   /** The log's energy by the trapezoidal rule, Wh: all readers must come to the same. */
   readonly energyWh: number;
+  /** Time on all processors, user and system, s. */
+  readonly cpuS: number;
   /** The most memory that the process ever held, MiB, as its own system call says. */
   readonly peakMiB: number;
   /** Name, version and settings that matter. */

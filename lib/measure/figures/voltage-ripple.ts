@@ -1,4 +1,4 @@
-import { quantile } from "../../signal/order-statistics.ts";
+import { quantilesByMoving } from "../../signal/order-statistics.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 
@@ -26,7 +26,8 @@ export const voltageRipple: FigureDefinition<MeasuredRecording> = {
     if (settled.length < fewestSamples)
       return notMeasured("cannot tell", `the held voltage has ${settled.length} rows, too few to show a spread`, [evidenceOf(recording)]);
     const resolution = recording.recorder?.measures?.voltage?.resolution;
-    const value = quantile(settled, 0.95) - quantile(settled, 0.05);
+    const [low, high] = quantilesByMoving(settled.slice(), [0.05, 0.95]) as [number, number];
+    const value = high - low;
     return {
       value,
       evidence: [{ ...evidenceOf(recording), lines: stage.lines }],

@@ -2,8 +2,8 @@
 import { type Bins, binned } from "../../signal/condense.ts";
 import { noiseBetweenJumps, stepOf } from "../../signal/noise.ts";
 import { quantile } from "../../signal/order-statistics.ts";
-import { highestSlidingMean } from "../../signal/sliding-mean.ts";
 import { smoothSteps } from "../../signal/smooth-steps.ts";
+import { highestHeld } from "../held-mean.ts";
 import type { Trace } from "../trace.ts";
 import type { Scales } from "./pieces.ts";
 
@@ -106,6 +106,6 @@ export function scalesOf(trace: Trace, { zeroA = 0 }: StageHints): Scales {
 
 /** The highest current held for a minute, or the highest at all where the log is shorter or coarser. */
 function topCurrent(trace: Trace): number {
-  const held = highestSlidingMean(trace.elapsedS, trace.currentsA, trace.stretches, 60);
+  const held = highestHeld(trace, "current", 60);
   return Math.max(held?.mean ?? 0, held === undefined ? Math.max(...trace.currentsA.subarray(0, 10_000)) : 0, 0);
 }

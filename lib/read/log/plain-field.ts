@@ -5,7 +5,7 @@
  * of texts, which know every way of writing; so a cursor says "not plain" rather than "wrong".
  */
 
-import { wallMsOfSerial } from "../clock.ts";
+import { type DateOrder, wallMsOfSerial } from "../clock.ts";
 import type { NumberForm } from "../dialect/layout.ts";
 import { lastUnixS, type TimeReading } from "../dialect/times.ts";
 
@@ -17,24 +17,32 @@ const comma = 0x2c;
 const plus = 0x2b;
 const minus = 0x2d;
 const slash = 0x2f;
+const letterT = 0x54;
+/** Bytes of `2026-03-14 08:00:`, in whatever order of the date. */
+const minuteLength = 17;
 
 /** 10^0 to 10^22: the powers of ten that a double holds exactly. */
 const powersOfTen = Float64Array.from({ length: 23 }, (_, exponent) => Number(`1e${exponent}`));
 /** Below this a further digit keeps a whole number below 2^53, up to which doubles hold every one of them. */
 const mostBeforeDigit = 900_719_925_474_098;
+/** So many digits stay below 2^30, and are counted as the machine counts best. */
+const fewDigits = 9;
 
 /** Walks over bytes, one field at a time. After a field that is not plain, `at` is anywhere in it. */
 export class FieldCursor {
   bytes: Uint8Array = new Uint8Array(0);
   at = 0;
+  /** What was read last. In an array, since a double that a function returns is put into memory of its own each time. */
+  readonly value = new Float64Array(1);
   readonly #decimalMark: number;
   readonly #time: TimeReading;
   /** What stands between a date and a time of day, where it does not part fields. */
   readonly #mayHoldBlank: boolean;
   /** Digits read last, for times. */
   #count = 0;
-  #dayKey = -1;
-  #dayMs = 0;
+  /** The minute read last, as bytes, and what it is. */
+  readonly #minuteBefore = new Uint8Array(minuteLength);
+  #minuteMs = Number.NaN;
 
   /** @param mark  the byte that parts fields */
   constructor(form: NumberForm, time: TimeReading, mark: number) {
@@ -49,52 +57,64 @@ export class FieldCursor {
   }
 
   /**
-   * The decimal number at the cursor, which is moved behind it; NaN where none begins there.
+   * Reads the decimal number at the cursor, which is moved behind it, into `value`; NaN where none begins there.
    *
    * The digits are taken as one whole number below 2^53 and divided by a power of ten up to 10^22: both are exact, so the quotient is the
    * double nearest to what is written. Source: W. D. Clinger, "How to read floating point numbers accurately", 1990 (from memory).
    * Longer numbers are not plain.
    */
-  readNumber(): number {
+  readNumber(): void {
     const { bytes } = this;
     const sign = bytes[this.at];
     if (sign === minus || sign === plus) this.at++;
     const whole = this.#readDigits();
-    let count = this.#count;
+    const wholeCount = this.#count;
     let value = whole;
+    let fractionCount = 0;
     if (bytes[this.at] === this.#decimalMark) {
       this.at++;
       const fraction = this.#readDigits();
-      count += this.#count;
-      if (this.#count > 0) {
+      fractionCount = this.#count;
+      if (fractionCount > 22) value = Number.NaN;
+      else if (fractionCount > 0) {
         // As whole numbers, so that what is rounded is rounded once, by the division.
-        const digits = this.#count > 22 ? Number.NaN : whole * (powersOfTen[this.#count] as number) + fraction;
-        value = digits <= 10 * mostBeforeDigit ? digits / (powersOfTen[this.#count] as number) : Number.NaN;
+        const scale = powersOfTen[fractionCount] as number;
+        const digits = whole * scale + fraction;
+        value = digits <= 10 * mostBeforeDigit ? digits / scale : Number.NaN;
       }
     }
-    if (count === 0) return Number.NaN;
-    return sign === minus ? -value : value;
+    if (wholeCount + fractionCount === 0) value = Number.NaN;
+    this.value[0] = sign === minus ? -value : value;
   }
 
-  /** Seconds on the file's own scale, as `secondsOf` gives them; NaN where the field is not plain, or no time. */
-  readTime(): number {
+  /** Reads seconds on the file's own scale, as `secondsOf` gives them, into `value`; NaN where the field is not plain, or no time. */
+  readTime(): void {
     const time = this.#time;
+    const { value } = this;
     switch (time.kind) {
       case "elapsed":
-        return this.readNumber() * time.unitS;
+        this.readNumber();
+        value[0] = (value[0] as number) * time.unitS;
+        return;
       case "unix": {
-        const seconds = this.readNumber() * time.unitS;
-        return seconds >= 0 && seconds < lastUnixS ? seconds : Number.NaN;
+        this.readNumber();
+        const seconds = (value[0] as number) * time.unitS;
+        value[0] = seconds >= 0 && seconds < lastUnixS ? seconds : Number.NaN;
+        return;
       }
       case "serial":
-        return wallMsOfSerial(this.readNumber()) / 1000;
+        this.readNumber();
+        value[0] = wallMsOfSerial(value[0] as number) / 1000;
+        return;
       case "clock":
       case "time-of-day":
-        return this.#readClockS();
+        value[0] = this.#readClockS();
+        return;
       case "local":
-        return this.#readWallMs(time.order) / 1000;
+        value[0] = this.#readWallMs(time.order) / 1000;
+        return;
       case "iso":
-        return (this.#readWallMs(time.order) - this.#readOffsetMs()) / 1000;
+        value[0] = (this.#readWallMs(time.order) - this.#readOffsetMs()) / 1000;
     }
   }
 
@@ -102,8 +122,27 @@ export class FieldCursor {
   #readDigits(): number {
     const { bytes } = this;
     const from = this.at;
+    const most = from + fewDigits;
     let at = from;
     let value = 0;
+    while (at < most) {
+      const digit = (bytes[at] as number) - zero;
+      if (digit < 0 || digit > 9) {
+        this.at = at;
+        this.#count = at - from;
+        return value;
+      }
+      value = Math.imul(value, 10) + digit;
+      at++;
+    }
+    return this.#readManyDigits(value, from);
+  }
+
+  /** The rest of a whole number that has more digits than are counted in 32 bits. */
+  #readManyDigits(begun: number, from: number): number {
+    const { bytes } = this;
+    let at = from + fewDigits;
+    let value = begun;
     for (;;) {
       const digit = (bytes[at] as number) - zero;
       if (!(digit >= 0 && digit <= 9)) break;
@@ -145,19 +184,22 @@ export class FieldCursor {
     return hours * 3600 + minutes * 60 + (seconds * scale + fraction) / scale;
   }
 
-  /** Date and time of day, year first or last, as `parseWallClockMs` reads them: ms as if the wall were at UTC. */
-  #readWallMs(order: "year-month-day" | "day-month-year" | "month-day-year"): number {
-    const dayMs = this.#readDayMs(order);
-    const parting = this.bytes[this.at];
-    if (Number.isNaN(dayMs) || !(parting === 0x54 || (parting === blank && this.#mayHoldBlank))) return Number.NaN;
-    this.at++;
-    const hours = this.#readExactly(2);
-    if (!(hours < 24) || !this.#takeByte(colon)) return Number.NaN;
-    const minutes = this.#readExactly(2);
-    if (!(minutes < 60) || !this.#takeByte(colon)) return Number.NaN;
+  /**
+   * Date and time of day, year first or last, as `parseWallClockMs` reads them: ms as if the wall were at UTC.
+   * Most rows have the minute of the row before, which is known by its bytes alone.
+   */
+  #readWallMs(order: DateOrder): number {
+    const from = this.at;
+    if (this.#isMinuteBefore()) this.at = from + minuteLength;
+    else {
+      const minuteMs = this.#readMinuteMs(order);
+      if (Number.isNaN(minuteMs) || this.at !== from + minuteLength) return Number.NaN;
+      this.#minuteMs = minuteMs;
+      this.#minuteBefore.set(this.bytes.subarray(from, this.at));
+    }
     const seconds = this.#readExactly(2);
     if (!(seconds < 60)) return Number.NaN;
-    const wallMs = dayMs + ((hours * 60 + minutes) * 60 + seconds) * 1000;
+    const wallMs = this.#minuteMs + seconds * 1000;
     const mark = this.bytes[this.at];
     if (mark !== point && mark !== this.#decimalMark) return wallMs;
     this.at++;
@@ -166,8 +208,29 @@ export class FieldCursor {
     return wallMs + (fraction / (powersOfTen[this.#count] as number)) * 1000;
   }
 
-  /** Midnight of a date of four digits for the year and two for month and day. Most rows have the day of the row before. */
-  #readDayMs(order: "year-month-day" | "day-month-year" | "month-day-year"): number {
+  #isMinuteBefore(): boolean {
+    const { bytes, at } = this;
+    const before = this.#minuteBefore;
+    // From behind, where it changes first.
+    for (let i = minuteLength - 1; i >= 0; i--) if (bytes[at + i] !== before[i]) return false;
+    return true;
+  }
+
+  /** `2026-03-14 08:00:` and the like, up to the seconds. */
+  #readMinuteMs(order: DateOrder): number {
+    const dayMs = this.#readDayMs(order);
+    const parting = this.bytes[this.at];
+    if (Number.isNaN(dayMs) || !(parting === letterT || (parting === blank && this.#mayHoldBlank))) return Number.NaN;
+    this.at++;
+    const hours = this.#readExactly(2);
+    if (!(hours < 24) || !this.#takeByte(colon)) return Number.NaN;
+    const minutes = this.#readExactly(2);
+    if (!(minutes < 60) || !this.#takeByte(colon)) return Number.NaN;
+    return dayMs + (hours * 60 + minutes) * 60_000;
+  }
+
+  /** Midnight of a date of four digits for the year and two for month and day. */
+  #readDayMs(order: DateOrder): number {
     const first = this.#readDigits();
     const isYearFirst = this.#count === 4;
     if (!isYearFirst && (this.#count !== 2 || order === "year-month-day")) return Number.NaN;
@@ -180,14 +243,9 @@ export class FieldCursor {
     const year = isYearFirst ? first : third;
     const month = isYearFirst || order === "day-month-year" ? second : first;
     const day = isYearFirst ? third : order === "day-month-year" ? first : second;
-    const key = (year * 100 + month) * 100 + day;
-    if (key === this.#dayKey) return this.#dayMs;
     if (!(year >= 1900 && month >= 1 && month <= 12 && day >= 1)) return Number.NaN;
     const dayMs = Date.UTC(year, month - 1, day);
-    if (new Date(dayMs).getUTCDate() !== day) return Number.NaN;
-    this.#dayKey = key;
-    this.#dayMs = dayMs;
-    return dayMs;
+    return new Date(dayMs).getUTCDate() === day ? dayMs : Number.NaN;
   }
 
   /** `Z`, `+01:00` or `+0100` behind a time; NaN for any other. */

@@ -15,7 +15,7 @@ import { decoderInside } from "../decode.ts";
 import { type Splitter, withoutEmpty } from "../dialect/fields.ts";
 import type { ResolvedDialect } from "../dialect.ts";
 import { FieldCursor } from "./plain-field.ts";
-import type { PlainRow, RowReader } from "./row-reader.ts";
+import { plainColumnCount, plainColumns, type RowReader } from "./row-reader.ts";
 
 const lineFeed = 0x0a;
 const carriageReturn = 0x0d;
@@ -29,8 +29,8 @@ export const longestPlainLine = 1 << 19;
 /** Encodings in which the bytes below 0x80 are ASCII, and stand for nothing else. */
 const asciiWithin = /^(?:utf-8|windows-\d+|iso-8859-\d+(?:-i)?|koi8-[ru]|macintosh|ibm866|x-mac-cyrillic)$/;
 
-/** What a field of a row is to be read as. */
-const roles = { unread: 0, time: 1, voltage: 2, current: 3, temperature: 4, power: 5, charge: 6 } as const;
+/** A field that is left unread; any other holds a column of `plainColumns`. */
+const unread = 255;
 
 /** Whether a file of this dialect may hold plain rows at all. */
 export function mayBePlain(dialect: ResolvedDialect): boolean {
@@ -44,7 +44,8 @@ export function mayBePlain(dialect: ResolvedDialect): boolean {
   // Headings that come again are no row; where they could be mistaken for one, they are compared as texts.
   const cursor = new FieldCursor(form, time, splitter.mark.charCodeAt(0));
   cursor.bytes = new TextEncoder().encode(`${headings?.[timeField] ?? ""}\n`);
-  return headings === undefined || Number.isNaN(cursor.readTime());
+  cursor.readTime();
+  return headings === undefined || Number.isNaN(cursor.value[0]);
 }
 
 /** Scans blocks of whole lines, in order. */
@@ -55,16 +56,9 @@ export class PlainScanner {
   readonly #fieldCount: number;
   readonly #mark: number;
   readonly #markText: string;
-  readonly #roleOfField: Uint8Array;
+  readonly #columnOfField: Uint8Array;
   readonly #cursor: FieldCursor;
-  readonly #row: PlainRow = {
-    timeS: Number.NaN,
-    voltage: Number.NaN,
-    current: Number.NaN,
-    temperature: Number.NaN,
-    power: Number.NaN,
-    charge: Number.NaN,
-  };
+  readonly #row = new Float64Array(plainColumnCount).fill(Number.NaN);
   #lines = 0;
 
   /** @param dialect  one that `mayBePlain` */
@@ -77,11 +71,11 @@ export class PlainScanner {
     this.#mark = mark.charCodeAt(0);
     this.#markText = mark;
     this.#cursor = new FieldCursor(dialect.form, dialect.time, this.#mark);
-    this.#roleOfField = new Uint8Array(dialect.fieldCount);
-    this.#roleOfField[dialect.timeField] = roles.time;
+    this.#columnOfField = new Uint8Array(dialect.fieldCount).fill(unread);
+    this.#columnOfField[dialect.timeField] = plainColumns.time;
     for (const name of ["voltage", "current", "temperature", "power", "charge"] as const) {
       const field = dialect[name]?.field;
-      if (field !== undefined) this.#roleOfField[field] = roles[name];
+      if (field !== undefined) this.#columnOfField[field] = plainColumns[name];
     }
   }
 
@@ -121,23 +115,21 @@ export class PlainScanner {
     const last = this.#fieldCount - 1;
     cursor.at = from;
     for (let field = 0; field <= last; field++) {
-      const role = this.#roleOfField[field];
+      const column = this.#columnOfField[field] as number;
       cursor.skipBlanks();
       const begins = cursor.at;
-      if (role === roles.unread) {
+      if (column === unread) {
         if (!this.#skipField()) return false;
-      } else if (role === roles.time) {
-        row.timeS = cursor.readTime();
-        if (Number.isNaN(row.timeS)) return false;
+      } else if (column === plainColumns.time) {
+        cursor.readTime();
+        row[plainColumns.time] = cursor.value[0] as number;
+        if (Number.isNaN(row[plainColumns.time])) return false;
       } else {
-        const value = cursor.readNumber();
+        cursor.readNumber();
+        const value = cursor.value[0] as number;
         // A field without anything in it is no value; one with something that is no number is looked at as text.
         if (Number.isNaN(value) && cursor.at > begins) return false;
-        if (role === roles.voltage) row.voltage = value;
-        else if (role === roles.current) row.current = value;
-        else if (role === roles.temperature) row.temperature = value;
-        else if (role === roles.power) row.power = value;
-        else row.charge = value;
+        row[column] = value;
       }
       if (mark === blank) {
         // Between blanks there is no field without anything in it: a row that ends early is a short one.

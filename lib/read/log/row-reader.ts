@@ -1,7 +1,7 @@
 /** Takes rows one at a time and keeps their numbers; what it cannot read it keeps as a problem. */
 import type { quantityUnits } from "../../nouns/instrument.ts";
 import type { Problem } from "../../nouns/problem.ts";
-import { GrowingFloats, GrowingLines } from "../columns.ts";
+import { GrowingFloats, GrowingRows } from "../columns.ts";
 import { joinDateAndTime, secondsOf } from "../dialect/times.ts";
 import type { ResolvedDialect, ValueColumn } from "../dialect.ts";
 import { highestNines, isNines } from "../missing.ts";
@@ -28,8 +28,12 @@ export const headingsAgain = "headings again";
 /** A summary below the data has a few lines; more words than this are no summary. */
 const longestTail = 40;
 
-/** A whole row of plain fields: its time, and the numbers as they are written, before units; NaN for a field without anything in it. */
-export type PlainRow = { timeS: number; voltage: number; current: number; temperature: number; power: number; charge: number };
+/**
+ * Where a plain row has what. A whole row of plain fields is an array of doubles: its time in seconds, and the other numbers as they are
+ * written, before units; NaN for a field without anything in it.
+ */
+export const plainColumns = { time: 0, voltage: 1, current: 2, temperature: 3, power: 4, charge: 5 } as const;
+export const plainColumnCount = 6;
 
 export type BadRows = readonly { readonly from: number; readonly to: number }[];
 
@@ -63,14 +67,14 @@ export type Written = { readonly text: string; readonly value: number };
 export class RowReader {
   readonly #dialect: ResolvedDialect;
   readonly #badRows: BadRows;
+  readonly #voltageDivisor: number;
+  readonly #currentDivisor: number;
+  readonly #lowestMissing: number;
   readonly #headingText: string | undefined;
-  readonly #timesS: GrowingFloats;
-  readonly #voltagesV: GrowingFloats;
-  readonly #currentsA: GrowingFloats;
+  readonly #kept: GrowingRows;
   readonly #temperaturesC: GrowingFloats;
   readonly #powersW: GrowingFloats;
   readonly #chargesAh: GrowingFloats;
-  readonly #lines: GrowingLines;
   readonly #marks: { at: number; line: number; label: string }[] = [];
   readonly #bad: BadField[] = [];
   #badCount = 0;
@@ -88,14 +92,14 @@ export class RowReader {
   /** @param likelyRows  how many rows are about to come, as far as that can be told: it saves moving columns as they grow */
   constructor(dialect: ResolvedDialect, badRows: BadRows, likelyRows = 0) {
     this.#dialect = dialect;
+    this.#voltageDivisor = dialect.voltage?.divisor ?? 1;
+    this.#currentDivisor = dialect.current?.divisor ?? 1;
+    this.#lowestMissing = dialect.missing.lowestNumber;
     const column = (isThere: boolean): GrowingFloats => new GrowingFloats(isThere ? likelyRows : 0);
-    this.#timesS = column(true);
-    this.#voltagesV = column(true);
-    this.#currentsA = column(true);
+    this.#kept = new GrowingRows(likelyRows);
     this.#temperaturesC = column(dialect.temperature !== undefined);
     this.#powersW = column(dialect.power !== undefined);
     this.#chargesAh = column(dialect.charge !== undefined);
-    this.#lines = new GrowingLines(likelyRows);
     this.#badRows = badRows;
     this.#headingText = dialect.headings?.some((text) => text !== "") === true ? dialect.headings.join("\t") : undefined;
   }
@@ -114,7 +118,7 @@ export class RowReader {
     }
     if (this.#isHeadingAgain(fields)) {
       this.#excluded++;
-      this.#marks.push({ at: this.#timesS.length, line: firstLine, label: headingsAgain });
+      this.#marks.push({ at: this.#kept.length, line: firstLine, label: headingsAgain });
       return;
     }
     const dialect = this.#dialect;
@@ -143,27 +147,31 @@ export class RowReader {
    * Keeps a whole row of plain fields as `take` would from their texts.
    * @returns false where the texts themselves are wanted, and nothing has been kept
    */
-  keepPlain(row: Readonly<PlainRow>, line: number): boolean {
-    const { voltage, current, temperature, power, charge, missing } = this.#dialect;
+  keepPlain(row: Float64Array, line: number): boolean {
+    const { temperature, power, charge } = this.#dialect;
+    const voltage = row[plainColumns.voltage] as number;
+    const current = row[plainColumns.current] as number;
+    // What may stand for "no value" is looked up as a text is, and what loggers write for an open channel is told with its text.
+    if (this.#isDoubtful(voltage) || this.#isDoubtful(current)) return false;
+    if (temperature !== undefined && this.#isDoubtful(row[plainColumns.temperature] as number)) return false;
     if (this.#badRows.length > 0 && this.#isLeftOut(line, line)) return false;
-    // What loggers write for an open channel is told with its text.
-    if (row.voltage <= highestNines || row.current <= highestNines || row.temperature <= highestNines) return false;
-    const voltageV = voltage === undefined || missing.isMissingNumber(row.voltage) ? Number.NaN : row.voltage / voltage.divisor;
-    const currentA = current === undefined || missing.isMissingNumber(row.current) ? Number.NaN : row.current / current.divisor;
+    const voltageV = voltage / this.#voltageDivisor;
+    const currentA = current / this.#currentDivisor;
     if (this.#sample === undefined && this.#isWhole(voltageV, currentA)) return false;
     if (this.#tail.length > 0) this.#tailIsNone();
     this.#rows++;
     this.#last = undefined;
     if (Number.isNaN(voltageV) && Number.isNaN(currentA)) this.#empty++;
-    this.#timesS.push(row.timeS);
-    this.#voltagesV.push(voltageV);
-    this.#currentsA.push(currentA);
-    if (temperature !== undefined)
-      this.#temperaturesC.push(missing.isMissingNumber(row.temperature) ? Number.NaN : toCelsius(row.temperature, temperature.unit));
-    if (power !== undefined) this.#powersW.push(row.power / power.divisor);
-    if (charge !== undefined) this.#chargesAh.push(row.charge / charge.divisor);
-    this.#lines.push(line);
+    this.#kept.push(row[plainColumns.time] as number, voltageV, currentA, line);
+    if (temperature !== undefined) this.#temperaturesC.push(toCelsius(row[plainColumns.temperature] as number, temperature.unit));
+    if (power !== undefined) this.#powersW.push((row[plainColumns.power] as number) / power.divisor);
+    if (charge !== undefined) this.#chargesAh.push((row[plainColumns.charge] as number) / charge.divisor);
     return true;
+  }
+
+  /** Whether a number as written may stand for "no value". */
+  #isDoubtful(value: number): boolean {
+    return value <= highestNines || (Math.abs(value) >= this.#lowestMissing && this.#dialect.missing.isMissingNumber(value));
   }
 
   /** Whether the test's record lists a row as one not to be used. */
@@ -183,15 +191,12 @@ export class RowReader {
     const part = dialect.partField === undefined ? undefined : fields[dialect.partField]?.trim();
     if (part !== undefined && part !== this.#part) {
       this.#part = part;
-      this.#marks.push({ at: this.#timesS.length, line, label: `"${part}" under "${dialect.headings?.[dialect.partField ?? 0] ?? ""}"` });
+      this.#marks.push({ at: this.#kept.length, line, label: `"${part}" under "${dialect.headings?.[dialect.partField ?? 0] ?? ""}"` });
     }
-    this.#timesS.push(timeS);
-    this.#voltagesV.push(voltageV);
-    this.#currentsA.push(currentA);
+    this.#kept.push(timeS, voltageV, currentA, line);
     if (dialect.temperature !== undefined) this.#temperaturesC.push(temperatureC);
     if (dialect.power !== undefined) this.#powersW.push(this.#side(fields, dialect.power, "power"));
     if (dialect.charge !== undefined) this.#chargesAh.push(this.#side(fields, dialect.charge, "charge"));
-    this.#lines.push(line);
     if (this.#sample === undefined && this.#isWhole(voltageV, currentA)) this.#sample = this.#readBack(fields, line, voltageV, currentA);
   }
 
@@ -279,17 +284,14 @@ export class RowReader {
       this.#tail.length === 0
     )
       this.#refuse({ line: last.line, field: last.fields.length - 1, text: last.fields.at(-1) ?? "", what: "a whole last row" });
-    if (this.#timesS.length === 0) this.#tailIsNone();
+    if (this.#kept.length === 0) this.#tailIsNone();
     const [first] = this.#tail;
     this.#excluded += this.#tail.length;
     return {
-      timesS: this.#timesS.finish(),
-      voltagesV: this.#voltagesV.finish(),
-      currentsA: this.#currentsA.finish(),
+      ...this.#kept.finish(),
       temperaturesC: this.#temperaturesC.finish(),
       powersW: this.#powersW.finish(),
       chargesAh: this.#chargesAh.finish(),
-      lines: this.#lines.finish(),
       marks: this.#marks,
       rows: this.#rows,
       blank: this.#blank,

@@ -53,5 +53,8 @@ if (process.argv[1]?.includes("ampwitness") === true && file !== undefined) {
   const figures = figuresOf(measureRecording(facts, log));
   const energyWh = figures.find(({ id }) => id === "energy-recorded")?.value;
   const peakMiB = process.resourceUsage().maxRSS / 1024;
-  process.stdout.write(`${JSON.stringify({ energyWh, peakMiB, told: `${figures.length} figures of the recording` })}\n`);
+  const { user, system } = process.cpuUsage();
+  process.stdout.write(
+    `${JSON.stringify({ energyWh, cpuS: (user + system) / 1e6, peakMiB, told: `${figures.length} figures of the recording` })}\n`,
+  );
 }

@@ -18,7 +18,7 @@ const reader = await connection.runAndReadAll(`
 console.log(
   JSON.stringify({
     energyWh: reader.getRows()[0][0],
-    peakMiB: process.resourceUsage().maxRSS / 1024,
+    cpuS: process.cpuUsage().user / 1e6 + process.cpuUsage().system / 1e6, peakMiB: process.resourceUsage().maxRSS / 1024,
     told: `DuckDB ${version()}, types told, lag(), all threads`,
   }),
 );

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { zoneClock } from "../../../lib/read/clock.ts";
 import { readWallClock } from "../../../lib/read/wall-clock.ts";
 
 const minuteMs = 60_000;
@@ -40,6 +41,29 @@ describe("wall-clock logs", () => {
     const { wallMs, trueMs } = logged("2026-07-01T00:00:00", 300, () => 2 * hourMs);
     expect(readWallClock(wallMs, "Europe/Ljubljana")).toEqual({ instantsMs: trueMs, summerTime: "either" });
   });
+
+  it("has nothing to choose inside an hour that comes twice", () => {
+    const wallMs = Float64Array.of(utc("2026-10-25T02:10:00"), utc("2026-10-25T02:20:00"));
+    expect(readWallClock(wallMs, "Europe/Ljubljana")).toEqual({
+      instantsMs: Float64Array.of(utc("2026-10-25T00:10:00"), utc("2026-10-25T00:20:00")),
+      summerTime: "either",
+    });
+  });
+
+  it.each(["Europe/Ljubljana", "America/New_York", "Australia/Lord_Howe", "Pacific/Apia", "Asia/Kathmandu", "UTC"])(
+    "%s: a whole year, quarter by quarter, is what asking for each quarter by itself gives",
+    (zone) => {
+      // Apia left out a whole day at the end of 2011.
+      for (const year of [2011, 2026]) {
+        const clock = zoneClock(zone);
+        let span = clock.steadySpanAt(Date.UTC(year, 0, 1));
+        for (let ms = Date.UTC(year, 0, 1); ms < Date.UTC(year + 1, 0, 2); ms += 900_000) {
+          if (span === undefined || ms >= span.toMs) span = clock.steadySpanAt(ms);
+          if (span !== undefined) expect(ms + span.offsetMs).toBe(clock.instantMs(ms, Number.NEGATIVE_INFINITY));
+        }
+      }
+    },
+  );
 
   it("keeps a clock that was set back by hand as a step back", () => {
     const wallMs = Float64Array.of(utc("2026-07-01T12:00:00"), utc("2026-07-01T11:00:00"), utc("2026-07-01T11:10:00"));
