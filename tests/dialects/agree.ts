@@ -153,6 +153,10 @@ const oddFields = [
   "1234567890123456789",
   "9007199254740993",
   "0.1234567890123456789012345",
+  "123456.7890123456789",
+  "12.3456789012345678",
+  "0.30000000000000004",
+  "90071992547.40993",
   "0.00000000000000000000001234",
   "\u2212 4.2",
   "\u22124.2",
@@ -219,14 +223,26 @@ function oddLine(fields: string[], form: Form, join: (fields: readonly string[])
     case 4:
       return `${join(fields)}${pick(["\r", "\r\r", " ", form.mark, "\n"], random)}`;
     case 5:
-      return pick([" ", form.mark.repeat(fields.length - 1), "# comment", "----", "Error 5", '"', '"" ""'], random);
+      return pick(
+        [" ", form.mark.repeat(fields.length - 1), "# comment", "----", "Error 5", '"', '"" ""', `\ufeff"${fields[0]}"${form.mark}"x"`],
+        random,
+      );
     case 6:
       return `${pick(["  ", "\t", "\ufeff", "\u00a0"], random)}${join(fields)}`;
     default: {
-      fields[random.below(fields.length)] = pick(oddFields, random);
+      fields[random.below(fields.length)] = random.below(4) === 0 ? longNumber(form.decimalMark, random) : pick(oddFields, random);
       return join(fields);
     }
   }
+}
+
+/** A number of up to 36 digits, wherever its mark stands: one of too many digits is not plain, and rounding it twice would show. */
+function longNumber(decimalMark: string, random: Random): string {
+  const digits = Array.from({ length: 4 }, () => String(random.below(1_000_000_000)))
+    .join("")
+    .slice(0, 1 + random.below(36));
+  const at = random.below(digits.length + 1);
+  return `${digits.slice(0, at)}${decimalMark}${digits.slice(at)}`;
 }
 
 /** The bytes in chunks: large ones as from a disk, or small ones, so that every kind of line is cut somewhere. */
