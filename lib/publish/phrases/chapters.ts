@@ -1,0 +1,12 @@
+/** The chapters of the phrase book, in the order of what a reader meets. */
+import { claims } from "./book/claims.ts";
+import { endingWords } from "./book/endings.ts";
+import { examination } from "./book/examination.ts";
+import { findings } from "./book/findings.ts";
+import { settling } from "./book/settling.ts";
+import { shared } from "./book/shared.ts";
+import { stages } from "./book/stages.ts";
+import { target } from "./book/target.ts";
+import type { Chapter } from "./pattern.ts";
+
+export const chapters: readonly Chapter[] = [findings, target, claims, settling, examination, endingWords, stages, shared];
