@@ -2,11 +2,32 @@
 import { claims } from "./book/claims.ts";
 import { endingWords } from "./book/endings.ts";
 import { examination } from "./book/examination.ts";
+import { figures } from "./book/figures.ts";
 import { findings } from "./book/findings.ts";
+import { forecast } from "./book/forecast.ts";
+import { labels } from "./book/labels.ts";
+import { logs } from "./book/logs.ts";
+import { problems } from "./book/problems.ts";
 import { settling } from "./book/settling.ts";
 import { shared } from "./book/shared.ts";
 import { stages } from "./book/stages.ts";
+import { strip } from "./book/strip.ts";
 import { target } from "./book/target.ts";
 import type { Chapter } from "./pattern.ts";
 
-export const chapters: readonly Chapter[] = [findings, target, claims, settling, examination, endingWords, stages, shared];
+export const chapters: readonly Chapter[] = [
+  findings,
+  target,
+  claims,
+  settling,
+  examination,
+  endingWords,
+  stages,
+  figures,
+  forecast,
+  strip,
+  problems,
+  logs,
+  labels,
+  shared,
+];

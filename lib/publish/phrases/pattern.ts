@@ -22,6 +22,7 @@ export const joints = {
   inTurn: { en: ", then ", pl: ", potem ", de: ", dann " },
   orThat: { en: ", or that ", pl: ", albo że ", de: ", oder dass " },
   andWhether: { en: ", and whether ", pl: " i czy ", de: " und ob " },
+  or: { en: " or ", pl: " albo ", de: " oder " },
   semicolonAnd: { en: "; and ", pl: "; oraz ", de: "; und " },
 } as const;
 export type Joint = keyof typeof joints;

@@ -21,6 +21,8 @@ const recognised = {
   duration: `${number}${space}(?:min|h|d)(?: ${number}${space}(?:min|h))?`,
   /** 2026-04-29 */
   date: String.raw`\d{4}-\d{2}-\d{2}`,
+  /** 2026-04-13 09:10 */
+  instant: String.raw`\d{4}-\d{2}-\d{2} \d{2}:\d{2}`,
   /** A file's name, with a part's number where a log was cut in parts; it ends where the pattern goes on. */
   file: null,
   /** Words that nobody translates; they may be anything, and end where the pattern goes on. */
@@ -66,6 +68,7 @@ export function writeValue(kind: PlainKind, text: string, language: Language): s
     case "name":
     case "file":
     case "date":
+    case "instant":
       return text;
     case "numbers":
       return text.replace(" and ", ` ${words[language].and} `);

@@ -21,8 +21,16 @@ const reasons = [
   { en: "no recording shows a charge", pl: "żaden zapis nie pokazuje ładowania", de: "keine Aufzeichnung zeigt eine Ladung" },
 ] as const satisfies readonly Phrase[];
 
+/** What came of a claim; the other outcomes are verdicts as well, and stand there. */
+const outcomes = [
+  { en: "meets", pl: "spełnia", de: "erfüllt" },
+  { en: "short of", pl: "nie dosięga", de: "bleibt darunter" },
+  { en: "above", pl: "przekracza", de: "liegt darüber" },
+] as const satisfies readonly Phrase[];
+
 export const claims = {
   text: [
+    ...outcomes,
     ...reasons,
     ...noStages,
     // How a value was held against a claim.
@@ -35,11 +43,6 @@ export const claims = {
       en: "{held:held}; {decision:decision}; yet the maker does not say whether the voltage follows the temperature: {shift:shift}, if it does",
       pl: "{held}; {decision}; producent nie mówi jednak, czy napięcie zależy od temperatury: {shift}, jeśli tak jest",
       de: "{held}; {decision}; doch der Hersteller sagt nicht, ob die Spannung der Temperatur folgt: {shift}, falls sie es tut",
-    },
-    {
-      en: "{why:text} (test {test:name})",
-      pl: "{why} (test {test})",
-      de: "{why} (Test {test})",
     },
     // Characteristic.
     {
@@ -75,7 +78,7 @@ export const claims = {
     {
       en: "the battery's temperature was not read, so the claim is judged as for 25 °C; a charger that compensates holds more in the cold",
       pl: "temperatury akumulatora nie odczytano, więc deklarację oceniono jak dla 25 °C; prostownik z kompensacją utrzymuje na zimnie więcej",
-      de: "die Temperatur der Batterie wurde nicht abgelesen, die Angabe ist wie für 25 °C beurteilt; ein kompensierendes Ladegerät hält in der Kälte mehr",
+      de: "die Temperatur der Batterie wurde nicht abgelesen, die Zusage ist wie für 25 °C beurteilt; ein kompensierendes Ladegerät hält in der Kälte mehr",
     },
     {
       en: "another test of this mode says: {others:outcome+comma}",
@@ -93,7 +96,7 @@ export const claims = {
     {
       en: "a claim is judged only where the test could have shown it",
       pl: "deklarację ocenia się tylko tam, gdzie test mógł ją pokazać",
-      de: "eine Angabe wird nur beurteilt, wo der Test sie hätte zeigen können",
+      de: "eine Zusage wird nur beurteilt, wo der Test sie hätte zeigen können",
     },
     {
       en: "letters of DIN 41772, compared stage by stage",
@@ -105,13 +108,6 @@ export const claims = {
       pl: "utrzymywane napięcie w zakresie napięcia konserwującego tego rodzaju akumulatora: {window}",
       de: "gehaltene Spannung im Bereich der Erhaltungsspannung dieser Batterieart: {window}",
     },
-    // Labels of claims and outcomes.
-    { en: "Charge characteristic", pl: "Charakterystyka ładowania", de: "Ladekennlinie" },
-    { en: "Float voltage", pl: "Napięcie konserwujące", de: "Erhaltungsspannung" },
-    { en: "May stay connected", pl: "Może pozostać podłączony", de: "Darf angeschlossen bleiben" },
-    { en: "Output current", pl: "Prąd wyjściowy", de: "Ausgangsstrom" },
-    { en: "Voltage limit", pl: "Napięcie graniczne ładowania", de: "Ladeschlussspannung" },
-
     // The first sentences a buyer reads.
     {
       en: "Too little was recorded to say what this charger does.",
@@ -120,27 +116,27 @@ export const claims = {
     },
     {
       en: "Gives the {claimed:quantity} on its label.",
-      pl: "Daje {claimed}, jak na tabliczce znamionowej.",
+      pl: "Daje {claimed}, jak na etykiecie.",
       de: "Liefert die {claimed} vom Typenschild.",
     },
     {
       en: "Gives {measured:quantity} of the {claimed:quantity} on its label.",
-      pl: "Daje {measured} z {claimed} podanych na tabliczce znamionowej.",
+      pl: "Daje {measured} z {claimed} podanych na etykiecie.",
       de: "Liefert {measured} von den {claimed} auf dem Typenschild.",
     },
     {
       en: "Gives {measured:quantity}, more than the {claimed:quantity} on its label.",
-      pl: "Daje {measured}, więcej niż {claimed} na tabliczce znamionowej.",
+      pl: "Daje {measured}, więcej niż {claimed} na etykiecie.",
       de: "Liefert {measured}, mehr als die {claimed} auf dem Typenschild.",
     },
     {
       en: "Whether it gives the {claimed:quantity} on its label cannot be told.",
-      pl: "Nie da się rozstrzygnąć, czy daje {claimed} z tabliczki znamionowej.",
+      pl: "Nie da się rozstrzygnąć, czy daje {claimed} z etykiety.",
       de: "Ob es die {claimed} vom Typenschild liefert, lässt sich nicht sagen.",
     },
     {
       en: "The {claimed:quantity} on its label was not put to the test.",
-      pl: "Prądu {claimed} z tabliczki znamionowej nie poddano próbie.",
+      pl: "Prądu {claimed} z etykiety nie poddano próbie.",
       de: "Die {claimed} vom Typenschild wurden nicht geprüft.",
     },
     {
@@ -186,11 +182,9 @@ export const claims = {
     },
   ],
   outcome: [
-    { en: "meets", pl: "spełnia", de: "erfüllt" },
-    { en: "short of", pl: "poniżej", de: "verfehlt nach unten" },
-    { en: "above", pl: "powyżej", de: "überschreitet" },
-    { en: "cannot tell", pl: "nie da się rozstrzygnąć", de: "nicht zu entscheiden" },
-    { en: "not put to the test", pl: "nie poddano próbie", de: "nicht geprüft" },
+    ...outcomes,
+    { en: "cannot tell", pl: "nie da się ustalić", de: "nicht feststellbar" },
+    { en: "not put to the test", pl: "nie poddano próbie", de: "nicht auf die Probe gestellt" },
   ],
   held: [
     {
@@ -242,7 +236,7 @@ export const claims = {
     {
       en: "no limit is stated, and a claim without a tolerance cannot be tested",
       pl: "nie podano granicy, a deklaracji bez tolerancji nie da się sprawdzić",
-      de: "es ist keine Grenze angegeben, und eine Angabe ohne Toleranz lässt sich nicht prüfen",
+      de: "es ist keine Grenze angegeben, und eine Zusage ohne Toleranz lässt sich nicht prüfen",
     },
     { en: "a limit is not a number", pl: "granica nie jest liczbą", de: "eine Grenze ist keine Zahl" },
     { en: "the limits are crossed", pl: "granice są zamienione", de: "die Grenzen sind vertauscht" },
@@ -260,7 +254,7 @@ export const claims = {
     {
       en: "the instrument's accuracy is not stated, so the value cannot be held against the claim",
       pl: "dokładności przyrządu nie podano, więc wartości nie da się odnieść do deklaracji",
-      de: "die Genauigkeit des Messgeräts ist nicht angegeben; der Wert lässt sich nicht an der Angabe messen",
+      de: "die Genauigkeit des Messgeräts ist nicht angegeben; der Wert lässt sich nicht an der Zusage messen",
     },
     {
       en: "the meter's accuracy is not stated, so the value cannot be held against the window",
@@ -271,13 +265,13 @@ export const claims = {
   tolerance: [
     {
       en: "the site's tolerance, {below} % below to {above} % above",
-      pl: "tolerancja serwisu, od {below} % poniżej do {above} % powyżej",
+      pl: "tolerancja witryny, od {below} % poniżej do {above} % powyżej",
       de: "Toleranz dieser Website, {below} % darunter bis {above} % darüber",
     },
     {
       en: "the tolerance declared for this claim, {below} % below to {above} % above",
       pl: "tolerancja podana dla tej deklaracji, od {below} % poniżej do {above} % powyżej",
-      de: "für diese Angabe erklärte Toleranz, {below} % darunter bis {above} % darüber",
+      de: "für diese Zusage erklärte Toleranz, {below} % darunter bis {above} % darüber",
     },
   ],
   shown: [

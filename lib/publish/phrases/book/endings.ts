@@ -23,12 +23,12 @@ const later = [
   {
     en: "a clamp meter found {current} A flowing at a later visit",
     pl: "na późniejszej wizycie cęgi prądowe wskazały {current} A",
-    de: "bei einem späteren Termin zeigte die Stromzange {current} A",
+    de: "bei einem späteren Besuch zeigte die Stromzange {current} A",
   },
   {
     en: "a later visit found the charger still connected",
     pl: "na późniejszej wizycie prostownik był nadal podłączony",
-    de: "bei einem späteren Termin war das Ladegerät noch angeschlossen",
+    de: "bei einem späteren Besuch war das Ladegerät noch angeschlossen",
   },
 ] as const satisfies readonly Phrase[];
 
@@ -153,7 +153,7 @@ export const endingWords = {
     },
     {
       en: "before that it was near the end of a falling current",
-      pl: "przedtem był blisko końca opadającego prądu",
+      pl: "przedtem był blisko końca malejącego prądu",
       de: "davor war es nahe am Ende eines fallenden Stroms",
     },
     { en: "before that it was at the end of its charge", pl: "przedtem był u kresu ładowania", de: "davor war es am Ende seiner Ladung" },
@@ -235,7 +235,7 @@ export const endingWords = {
     { en: "the constant-current stage", pl: "w fazie stałego prądu", de: "in der Konstantstromphase" },
     { en: "a stage of the kind constant-voltage", pl: "w fazie stałego napięcia", de: "in der Konstantspannungsphase" },
     { en: "a stage of the kind soft-start", pl: "w fazie łagodnego startu", de: "im Sanftanlauf" },
-    { en: "a stage of the kind throttled", pl: "w fazie ograniczonego prądu", de: "in der Phase gedrosselten Stroms" },
+    { en: "a stage of the kind throttled", pl: "w fazie zdławionego prądu", de: "in der Phase gedrosselten Stroms" },
     { en: "a stage of the kind float", pl: "w fazie ładowania konserwującego", de: "in der Erhaltungsladung" },
     { en: "a stage of the kind discharge", pl: "w fazie rozładowania", de: "in einer Entladung" },
     { en: "a stage of the kind unexplained", pl: "w niewyjaśnionej fazie", de: "in einer ungeklärten Phase" },

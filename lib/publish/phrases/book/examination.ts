@@ -13,7 +13,7 @@ const hidden = [
     pl: "szczelny akumulator nie ma elektrolitu, do którego sięgałby areometr",
     de: "eine verschlossene Batterie hat keine Säure, die ein Säureheber erreicht",
   },
-  { en: "there was one visit only", pl: "była tylko jedna wizyta", de: "es gab nur einen Messtermin" },
+  { en: "there was one visit only", pl: "była tylko jedna wizyta", de: "es gab nur einen Besuch" },
   {
     en: "no charge was recorded, so none can be missing from the record",
     pl: "nie zapisano żadnego ładunku, więc żadnego nie może w zapisie brakować",
@@ -22,7 +22,7 @@ const hidden = [
   {
     en: "where it recorded at all the recorder saw every hour, and between the other visits there is no record that could fall short",
     pl: "tam, gdzie rejestrator w ogóle zapisywał, widział każdą godzinę, a między pozostałymi wizytami nie ma zapisu, w którym mogłoby czegoś brakować",
-    de: "wo überhaupt aufgezeichnet wurde, sah der Rekorder jede Stunde, und zwischen den anderen Terminen gibt es keine Aufzeichnung, der etwas fehlen könnte",
+    de: "wo überhaupt aufgezeichnet wurde, sah der Rekorder jede Stunde, und zwischen den anderen Besuchen gibt es keine Aufzeichnung, der etwas fehlen könnte",
   },
   {
     en: "the recorder saw every hour on charge",
@@ -61,7 +61,7 @@ const notExamined = [
   {
     en: "the visits do not stand in the order of time",
     pl: "wizyty nie stoją w kolejności czasu",
-    de: "die Messtermine stehen nicht in zeitlicher Reihenfolge",
+    de: "die Besuche stehen nicht in zeitlicher Reihenfolge",
   },
   {
     en: "the battery's full and empty density do not fit together",
@@ -71,7 +71,7 @@ const notExamined = [
   {
     en: "neither density nor rest voltage was read at any visit",
     pl: "na żadnej wizycie nie odczytano gęstości ani napięcia spoczynkowego",
-    de: "bei keinem Termin wurde Säuredichte oder Ruhespannung abgelesen",
+    de: "bei keinem Besuch wurde Säuredichte oder Ruhespannung abgelesen",
   },
   {
     en: "only one witness was heard; with nothing to hold it against there is nothing to examine",
@@ -108,24 +108,14 @@ const readings = [
   { en: "the temperature of the acid", pl: "temperatura elektrolitu", de: "die Temperatur der Säure" },
 ] as const satisfies readonly Phrase[];
 
-const causeLabels = [
-  { en: "Nothing to explain", pl: "Nic do wyjaśnienia", de: "Nichts zu erklären" },
-  { en: "Acid not mixed", pl: "Elektrolit niewymieszany", de: "Säure nicht durchmischt" },
-  { en: "Charge that nobody recorded", pl: "Ładunek, którego nikt nie zapisał", de: "Ladung, die niemand aufgezeichnet hat" },
-  { en: "Surface charge not rested off", pl: "Nierozproszony ładunek powierzchniowy", de: "Oberflächenladung nicht abgeklungen" },
-  { en: "A weak cell", pl: "Słaba cela", de: "Eine schwache Zelle" },
-  { en: "Capacity not as rated", pl: "Pojemność inna niż znamionowa", de: "Kapazität nicht wie angegeben" },
-  { en: "Hydrometer reads off", pl: "Areometr wskazuje błędnie", de: "Säureheber zeigt falsch" },
-] as const satisfies readonly Phrase[];
-
 const causes = [
-  { en: "nothing to explain", pl: "nic do wyjaśnienia", de: "nichts zu erklären" },
+  { en: "nothing to explain", pl: "nie ma czego wyjaśniać", de: "nichts zu erklären" },
   { en: "acid not mixed", pl: "elektrolit niewymieszany", de: "Säure nicht durchmischt" },
   { en: "charge that nobody recorded", pl: "ładunek, którego nikt nie zapisał", de: "Ladung, die niemand aufgezeichnet hat" },
-  { en: "surface charge not rested off", pl: "nierozproszony ładunek powierzchniowy", de: "Oberflächenladung nicht abgeklungen" },
+  { en: "surface charge not rested off", pl: "nieodczekany ładunek powierzchniowy", de: "Oberflächenladung nicht abgeklungen" },
   { en: "a weak cell", pl: "słaba cela", de: "eine schwache Zelle" },
   { en: "capacity not as rated", pl: "pojemność inna niż znamionowa", de: "Kapazität nicht wie angegeben" },
-  { en: "hydrometer reads off", pl: "areometr wskazuje błędnie", de: "Säureheber zeigt falsch" },
+  { en: "hydrometer reads off", pl: "areometr wskazuje błędnie", de: "Säureheber zeigt falsch an" },
 ] as const satisfies readonly Phrase[];
 
 const wouldTell = [
@@ -175,7 +165,7 @@ const followsIf = [
   {
     en: "at visit {visit} the top of the acid was weaker than the mean by {amount:quantity}.",
     pl: "na wizycie {visit} górna warstwa elektrolitu była słabsza od średniej o {amount}.",
-    de: "war bei Messtermin {visit} die Säure oben um {amount} schwächer als im Mittel.",
+    de: "war bei Besuch {visit} die Säure oben um {amount} schwächer als im Mittel.",
   },
   {
     en: "the hydrometer shows {amount:quantity} too much (a minus: too little).",
@@ -204,7 +194,6 @@ export const examination = {
     ...hidden,
     ...notExamined,
     ...readings,
-    ...causeLabels,
     ...wouldTell,
     { en: "{causes:cause+and}", pl: "{causes}", de: "{causes}" },
     // What would settle it, and what cannot be seen.
@@ -228,7 +217,7 @@ export const examination = {
     {
       en: "between some visits nothing was recorded, and the charge there is left wide open",
       pl: "między niektórymi wizytami nic nie zapisano, a ładunek w tym czasie pozostaje zupełnie otwarty",
-      de: "zwischen manchen Terminen wurde nichts aufgezeichnet; die Ladung dort bleibt weit offen",
+      de: "zwischen manchen Besuchen wurde nichts aufgezeichnet; die Ladung dort bleibt weit offen",
     },
     {
       en: "full density: {density} kg/l at 25 °C, as is usual",
@@ -244,7 +233,7 @@ export const examination = {
     {
       en: "At the last visit the battery was between {from} and {to} % full, by everything that was measured.",
       pl: "Na ostatniej wizycie akumulator był naładowany w {from}–{to} %, według wszystkiego, co zmierzono.",
-      de: "Beim letzten Messtermin war die Batterie zwischen {from} und {to} % voll, nach allem, was gemessen wurde.",
+      de: "Beim letzten Besuch war die Batterie zwischen {from} und {to} % voll, nach allem, was gemessen wurde.",
     },
     {
       en: "The separate measurements agree, so there is nothing to explain away.",
@@ -278,12 +267,12 @@ export const examination = {
     {
       en: "Visit {visit}: {heard:heard+comma}; all visits together: {together:share}.",
       pl: "Wizyta {visit}: {heard}; wszystkie wizyty razem: {together}.",
-      de: "Messtermin {visit}: {heard}; alle Termine zusammen: {together}.",
+      de: "Besuch {visit}: {heard}; alle Besuche zusammen: {together}.",
     },
     {
       en: "Visit {visit}: no witness of its own; all visits together: {together:share}.",
       pl: "Wizyta {visit}: bez własnego świadka; wszystkie wizyty razem: {together}.",
-      de: "Messtermin {visit}: kein eigener Zeuge; alle Termine zusammen: {together}.",
+      de: "Besuch {visit}: kein eigener Zeuge; alle Besuche zusammen: {together}.",
     },
     {
       en: "Most probable: {causes:cause+and} ({probability:probability}).",
@@ -298,7 +287,7 @@ export const examination = {
     {
       en: "From visit {from} to visit {to} the plates took {amount:quantity}.",
       pl: "Od wizyty {from} do wizyty {to} płyty przyjęły {amount}.",
-      de: "Von Messtermin {from} bis {to} nahmen die Platten {amount} auf.",
+      de: "Von Besuch {from} bis {to} nahmen die Platten {amount} auf.",
     },
     {
       en: "Would tell most: {reading:reading}; {would:wouldTell}.",
@@ -314,7 +303,7 @@ export const examination = {
     {
       en: "At visit {visit} the top of the acid was weaker than the mean by {amount:quantity}.",
       pl: "Na wizycie {visit} górna warstwa elektrolitu była słabsza od średniej o {amount}.",
-      de: "Bei Messtermin {visit} war die Säure oben um {amount} schwächer als im Mittel.",
+      de: "Bei Besuch {visit} war die Säure oben um {amount} schwächer als im Mittel.",
     },
     {
       en: "The hydrometer shows {amount:quantity} too much (a minus: too little).",
@@ -361,22 +350,22 @@ export const examination = {
     {
       en: "neither density nor rest voltage was read at the first visit, so the sum has no start",
       pl: "na pierwszej wizycie nie odczytano gęstości ani napięcia spoczynkowego, więc suma nie ma początku",
-      de: "beim ersten Termin wurde weder Säuredichte noch Ruhespannung abgelesen; die Summe hat keinen Anfang",
+      de: "beim ersten Besuch wurde weder Säuredichte noch Ruhespannung abgelesen; die Summe hat keinen Anfang",
     },
     {
       en: "nothing was recorded between visits {from} and {to}",
       pl: "między wizytami {from} i {to} nic nie zapisano",
-      de: "zwischen den Messterminen {from} und {to} wurde nichts aufgezeichnet",
+      de: "zwischen den Besuchen {from} und {to} wurde nichts aufgezeichnet",
     },
     {
       en: "the start of the sum: the first visit's own reading",
       pl: "początek sumy: odczyt z pierwszej wizyty",
-      de: "der Anfang der Summe: die Ablesung des ersten Termins",
+      de: "der Anfang der Summe: die Ablesung des ersten Besuchs",
     },
     {
       en: "from the first visit on, by the recorded charge less the usual gassing",
       pl: "od pierwszej wizyty, z zapisanego ładunku pomniejszonego o zwykłe gazowanie",
-      de: "ab dem ersten Termin, nach der aufgezeichneten Ladung abzüglich der üblichen Gasung",
+      de: "ab dem ersten Besuch, nach der aufgezeichneten Ladung abzüglich der üblichen Gasung",
     },
     {
       en: "the battery's rated cranking current is not stated",
@@ -391,17 +380,17 @@ export const examination = {
     {
       en: "density was not read at this visit",
       pl: "na tej wizycie nie odczytano gęstości",
-      de: "bei diesem Termin wurde keine Dichte abgelesen",
+      de: "bei diesem Besuch wurde keine Dichte abgelesen",
     },
     {
       en: "rest voltage was not read at this visit",
       pl: "na tej wizycie nie odczytano napięcia spoczynkowego",
-      de: "bei diesem Termin wurde keine Ruhespannung abgelesen",
+      de: "bei diesem Besuch wurde keine Ruhespannung abgelesen",
     },
     {
       en: "cranking current was not read at this visit",
       pl: "na tej wizycie nie odczytano prądu rozruchowego",
-      de: "bei diesem Termin wurde kein Kaltstartstrom abgelesen",
+      de: "bei diesem Besuch wurde kein Kaltstartstrom abgelesen",
     },
     // What each cause is.
     {
@@ -432,7 +421,7 @@ export const examination = {
     {
       en: "The hydrometer shows too much or too little at every visit, beyond its stated accuracy.",
       pl: "Areometr na każdej wizycie wskazuje za dużo albo za mało, ponad podaną dokładność.",
-      de: "Der Säureheber zeigt bei jedem Termin zu viel oder zu wenig, über seine angegebene Genauigkeit hinaus.",
+      de: "Der Säureheber zeigt bei jedem Besuch zu viel oder zu wenig, über seine angegebene Genauigkeit hinaus.",
     },
     {
       en: "The voltage was read too soon after charging; it says more than the battery holds.",
@@ -444,7 +433,6 @@ export const examination = {
   notExamined,
   reading: [...readings, ...capitalised(readings)],
   cause: causes,
-  causeLabel: causeLabels,
   wouldTell,
   followsIf,
   /** As a clause after "that" or "whether". */

@@ -3,43 +3,10 @@ import type { Chapter } from "../pattern.ts";
 
 export const findings = {
   text: [
-    // Subjects.
-    { en: "Back at full density?", pl: "Pełna gęstość elektrolitu odzyskana?", de: "Volle Säuredichte wieder erreicht?" },
-    {
-      en: "Did charge go in that nobody recorded?",
-      pl: "Czy wpłynął ładunek, którego nikt nie zapisał?",
-      de: "Ist Ladung geflossen, die niemand aufgezeichnet hat?",
-    },
-    {
-      en: "Do density, voltage, charge and cranking current tell the same story?",
-      pl: "Czy gęstość, napięcie, ładunek i prąd rozruchowy mówią to samo?",
-      de: "Sagen Säuredichte, Spannung, Ladung und Kaltstartstrom dasselbe?",
-    },
-    { en: "Does it let go of the high voltage?", pl: "Czy schodzi z wysokiego napięcia?", de: "Lässt es von der hohen Spannung ab?" },
-    { en: "Is a cell weak?", pl: "Czy któraś cela jest słaba?", de: "Ist eine Zelle schwach?" },
-    { en: "Safe to leave connected?", pl: "Czy można zostawić podłączony?", de: "Darf es angeschlossen bleiben?" },
-    {
-      en: "Was it too cold or too hot to charge?",
-      pl: "Czy było za zimno lub za gorąco na ładowanie?",
-      de: "War es zum Laden zu kalt oder zu heiß?",
-    },
-    {
-      en: "What does leaving it on cost in water?",
-      pl: "Ile wody kosztuje pozostawienie pod prostownikiem?",
-      de: "Wie viel Wasser kostet es, das Ladegerät angeschlossen zu lassen?",
-    },
-    {
-      en: "Who stopped: charger or recorder?",
-      pl: "Kto skończył: prostownik czy rejestrator?",
-      de: "Wer hat aufgehört: Ladegerät oder Rekorder?",
-    },
-    { en: "Could it have frozen?", pl: "Czy akumulator mógł zamarznąć?", de: "Kann die Batterie gefroren sein?" },
-
     // Verdicts that several findings share.
     { en: "yes", pl: "tak", de: "ja" },
     { en: "no", pl: "nie", de: "nein" },
-    { en: "cannot tell", pl: "nie da się rozstrzygnąć", de: "nicht zu entscheiden" },
-    { en: "not put to the test", pl: "nie poddano próbie", de: "nicht geprüft" },
+    { en: "not put to the test", pl: "nie poddano próbie", de: "nicht auf die Probe gestellt" },
     { en: "cannot be read", pl: "nie da się odczytać", de: "nicht ablesbar" },
 
     // Target density.
@@ -47,7 +14,6 @@ export const findings = {
     { en: "reached, after mixing", pl: "osiągnięto, po wymieszaniu", de: "erreicht, nach Durchmischen" },
     { en: "only after mixing", pl: "dopiero po wymieszaniu", de: "erst nach Durchmischen" },
     { en: "read, not settled", pl: "odczytano, nieustalone", de: "abgelesen, nicht zur Ruhe gekommen" },
-    { en: "not reached", pl: "nie osiągnięto", de: "nicht erreicht" },
     { en: "not reached yet", pl: "jeszcze nie osiągnięto", de: "noch nicht erreicht" },
     { en: "not reachable as it goes", pl: "w ten sposób nieosiągalne", de: "so nicht erreichbar" },
     {
@@ -73,7 +39,7 @@ export const findings = {
     {
       en: "The battery read its target density of {goal} kg/l at visit {visit}, but the test's own stop rule says that the density was still moving.",
       pl: "Akumulator wykazał docelową gęstość {goal} kg/l podczas wizyty {visit}, lecz według reguły zakończenia tego testu gęstość jeszcze się zmieniała.",
-      de: "Die Batterie zeigte ihre Zieldichte von {goal} kg/l bei Messtermin {visit}, doch nach der Abschlussregel dieses Tests änderte sich die Dichte noch.",
+      de: "Die Batterie zeigte ihre Zieldichte von {goal} kg/l bei Besuch {visit}, doch nach der Abschlussregel dieses Tests änderte sich die Dichte noch.",
     },
     {
       en: "The battery did not come back to {goal} kg/l in this test; as it goes it would take {fromH} to {toH} h connected.",
@@ -123,7 +89,7 @@ export const findings = {
     {
       en: "A voltmeter found {voltage} V after more than a day, above the float window; one reading does not show what it holds for a season.",
       pl: "Po ponad dobie woltomierz wskazał {voltage} V, powyżej zakresu napięcia konserwującego; jeden odczyt nie pokazuje, co prostownik utrzymuje przez sezon.",
-      de: "Ein Voltmeter zeigte nach mehr als einem Tag {voltage} V, über dem Bereich der Erhaltungsspannung; eine Ablesung zeigt nicht, was es eine Saison lang hält.",
+      de: "Ein Spannungsmesser zeigte nach mehr als einem Tag {voltage} V, über dem Bereich der Erhaltungsspannung; eine Ablesung zeigt nicht, was es eine Saison lang hält.",
     },
     {
       en: "It holds {voltage} V, above the float window: left connected it costs water and life.",
@@ -226,66 +192,66 @@ export const findings = {
     {
       en: "a cell lags, at one visit only",
       pl: "jedna cela w tyle, tylko na jednej wizycie",
-      de: "eine Zelle hängt zurück, nur bei einem Termin",
+      de: "eine Zelle hängt zurück, nur bei einem Besuch",
     },
     { en: "a cell lags, and is catching up", pl: "jedna cela w tyle, lecz nadrabia", de: "eine Zelle hängt zurück und holt auf" },
     { en: "no, it caught up", pl: "nie, nadrobiła", de: "nein, sie hat aufgeholt" },
-    { en: "at one visit only", pl: "tylko na jednej wizycie", de: "nur bei einem Termin" },
+    { en: "at one visit only", pl: "tylko na jednej wizycie", de: "nur bei einem Besuch" },
     { en: "uneven", pl: "nierówne", de: "ungleich" },
     {
       en: "Cell {cell} read {by} kg/l above the others at the last visit: acid was added to it, its level is low, or it was read badly.",
       pl: "Cela {cell} wykazała na ostatniej wizycie {by} kg/l więcej niż pozostałe: dolano do niej kwasu, ma niski poziom albo odczyt był zły.",
-      de: "Zelle {cell} zeigte beim letzten Termin {by} kg/l mehr als die anderen: Säure wurde nachgefüllt, ihr Stand ist niedrig, oder sie wurde falsch abgelesen.",
+      de: "Zelle {cell} zeigte beim letzten Besuch {by} kg/l mehr als die anderen: Säure wurde nachgefüllt, ihr Stand ist niedrig, oder sie wurde falsch abgelesen.",
     },
     {
       en: "Cell {cell} read {by} kg/l below the others at the one visit that read them: it may be weak, just topped up, or read badly.",
       pl: "Cela {cell} wykazała {by} kg/l mniej niż pozostałe na jedynej wizycie z ich odczytem: może być słaba, świeżo uzupełniona wodą albo źle odczytana.",
-      de: "Zelle {cell} zeigte {by} kg/l weniger als die anderen bei dem einen Termin, der sie ablas: Sie kann schwach, eben mit Wasser aufgefüllt oder falsch abgelesen sein.",
+      de: "Zelle {cell} zeigte {by} kg/l weniger als die anderen bei dem einen Besuch, der sie ablas: Sie kann schwach, eben mit Wasser aufgefüllt oder falsch abgelesen sein.",
     },
     {
       en: "Cell {cell} read {by} kg/l below the others at the last visit, and was level with them before: more likely topped up or read badly than weak.",
       pl: "Cela {cell} wykazała na ostatniej wizycie {by} kg/l mniej niż pozostałe, a przedtem była im równa: raczej uzupełniono wodę lub źle odczytano, niż jest słaba.",
-      de: "Zelle {cell} zeigte beim letzten Termin {by} kg/l weniger als die anderen und war ihnen vorher gleich: eher aufgefüllt oder falsch abgelesen als schwach.",
+      de: "Zelle {cell} zeigte beim letzten Besuch {by} kg/l weniger als die anderen und war ihnen vorher gleich: eher aufgefüllt oder falsch abgelesen als schwach.",
     },
     {
       en: "Cell {cell} limits this battery: it still read {by} kg/l below the others at the last visit, after {before}; it is catching up.",
       pl: "Cela {cell} ogranicza ten akumulator: na ostatniej wizycie wykazała jeszcze {by} kg/l mniej niż pozostałe, przedtem {before}; nadrabia.",
-      de: "Zelle {cell} begrenzt diese Batterie: Beim letzten Termin zeigte sie noch {by} kg/l weniger als die anderen, davor {before}; sie holt auf.",
+      de: "Zelle {cell} begrenzt diese Batterie: Beim letzten Besuch zeigte sie noch {by} kg/l weniger als die anderen, davor {before}; sie holt auf.",
     },
     {
       en: "Cell {cell} limits this battery: it read {by} kg/l below the others at the last visit, lagged at {lagging} of {all} visits and did not catch up. The battery itself may be at fault, and makes any charger look weak.",
       pl: "Cela {cell} ogranicza ten akumulator: na ostatniej wizycie wykazała {by} kg/l mniej niż pozostałe, była w tyle na {lagging} z {all} {all|wizyty|wizyt|wizyt} i nie nadrobiła. Wina może leżeć po stronie akumulatora, przy którym każdy prostownik wypada słabo.",
-      de: "Zelle {cell} begrenzt diese Batterie: Beim letzten Termin zeigte sie {by} kg/l weniger als die anderen, hing bei {lagging} von {all} {all|Termin|Terminen} zurück und holte nicht auf. Der Fehler kann in der Batterie selbst liegen und lässt jedes Ladegerät schwach aussehen.",
+      de: "Zelle {cell} begrenzt diese Batterie: Beim letzten Besuch zeigte sie {by} kg/l weniger als die anderen, hing bei {lagging} von {all} {all|Besuch|Besuchen} zurück und holte nicht auf. Der Fehler kann in der Batterie selbst liegen und lässt jedes Ladegerät schwach aussehen.",
     },
     {
       en: "Cell {cell} began {by} kg/l below the others and caught up: within {spread} at the last visit.",
       pl: "Cela {cell} zaczęła o {by} kg/l poniżej pozostałych i nadrobiła: na ostatniej wizycie różnica najwyżej {spread}.",
-      de: "Zelle {cell} begann {by} kg/l unter den anderen und holte auf: beim letzten Termin höchstens {spread} Unterschied.",
+      de: "Zelle {cell} begann {by} kg/l unter den anderen und holte auf: beim letzten Besuch höchstens {spread} Unterschied.",
     },
     {
       en: "Cell {cell} read {by} kg/l below the others at visit {visit} and was level again at the last: topped up or read badly, rather than weak.",
       pl: "Cela {cell} wykazała {by} kg/l mniej niż pozostałe na wizycie {visit}, a na ostatniej znów była równa: raczej uzupełniono wodę lub źle odczytano, niż jest słaba.",
-      de: "Zelle {cell} zeigte bei Messtermin {visit} {by} kg/l weniger als die anderen und war beim letzten wieder gleich: eher aufgefüllt oder falsch abgelesen als schwach.",
+      de: "Zelle {cell} zeigte bei Besuch {visit} {by} kg/l weniger als die anderen und war beim letzten wieder gleich: eher aufgefüllt oder falsch abgelesen als schwach.",
     },
     {
       en: "The cells are even: within {spread} kg/l of each other at the last visit.",
       pl: "Cele są równe: na ostatniej wizycie różnią się najwyżej o {spread} kg/l.",
-      de: "Die Zellen sind gleich: Beim letzten Termin lagen sie höchstens {spread} kg/l auseinander.",
+      de: "Die Zellen sind gleich: Beim letzten Besuch lagen sie höchstens {spread} kg/l auseinander.",
     },
     {
       en: "The cells differ by {spread} kg/l at the last visit, cell {cell} being the lowest, {by} below the others: not enough to call one weak.",
       pl: "Na ostatniej wizycie cele różnią się o {spread} kg/l; najniższa jest cela {cell}, o {by} poniżej pozostałych: za mało, by którąś uznać za słabą.",
-      de: "Die Zellen unterscheiden sich beim letzten Termin um {spread} kg/l; am niedrigsten ist Zelle {cell}, {by} unter den anderen: zu wenig, um eine schwach zu nennen.",
+      de: "Die Zellen unterscheiden sich beim letzten Besuch um {spread} kg/l; am niedrigsten ist Zelle {cell}, {by} unter den anderen: zu wenig, um eine schwach zu nennen.",
     },
     {
       en: "A cell may be shorted: the battery rested at {voltage} V at visit {visit}, about a whole cell too low. Do not go on charging it: the other cells overcharge, gas and heat.",
       pl: "W jednej z cel może być zwarcie: na wizycie {visit} napięcie spoczynkowe wynosiło {voltage} V, mniej więcej o całą celę za mało. Nie ładować dalej: pozostałe cele przeładowują się, gazują i grzeją.",
-      de: "Zellenschluss möglich: Die Batterie hatte bei Messtermin {visit} eine Ruhespannung von {voltage} V, etwa eine ganze Zelle zu niedrig. Nicht weiter laden: Die anderen Zellen werden überladen, gasen und werden heiß.",
+      de: "Zellenschluss möglich: Die Batterie hatte bei Besuch {visit} eine Ruhespannung von {voltage} V, etwa eine ganze Zelle zu niedrig. Nicht weiter laden: Die anderen Zellen werden überladen, gasen und werden heiß.",
     },
     {
       en: "Cell {cell} may be shorted: the battery rested at {voltage} V at visit {visit}, about a whole cell too low. Do not go on charging it: the other cells overcharge, gas and heat.",
       pl: "W celi {cell} może być zwarcie: na wizycie {visit} napięcie spoczynkowe wynosiło {voltage} V, mniej więcej o całą celę za mało. Nie ładować dalej: pozostałe cele przeładowują się, gazują i grzeją.",
-      de: "Zellenschluss in Zelle {cell} möglich: Die Batterie hatte bei Messtermin {visit} eine Ruhespannung von {voltage} V, etwa eine ganze Zelle zu niedrig. Nicht weiter laden: Die anderen Zellen werden überladen, gasen und werden heiß.",
+      de: "Zellenschluss in Zelle {cell} möglich: Die Batterie hatte bei Besuch {visit} eine Ruhespannung von {voltage} V, etwa eine ganze Zelle zu niedrig. Nicht weiter laden: Die anderen Zellen werden überladen, gasen und werden heiß.",
     },
     {
       en: "the acid was read as found; cells that gas unevenly differ at the top before they do in charge",
@@ -295,17 +261,17 @@ export const findings = {
     {
       en: "the acid was not read, so a battery that took no charge, or a wrong voltmeter, looks alike",
       pl: "gęstości elektrolitu nie odczytano, więc akumulator, który nie przyjął ładunku, albo błędny woltomierz wyglądałyby tak samo",
-      de: "die Säure wurde nicht gemessen; eine Batterie, die keine Ladung annahm, oder ein falsches Voltmeter sähe ebenso aus",
+      de: "die Säure wurde nicht gemessen; eine Batterie, die keine Ladung annahm, oder ein falsches Spannungsmesser sähe ebenso aus",
     },
     {
       en: "visit {visit}: {cells:cell+comma} kg/l at 25 °C",
       pl: "wizyta {visit}: {cells} kg/l w 25 °C",
-      de: "Messtermin {visit}: {cells} kg/l bei 25 °C",
+      de: "Besuch {visit}: {cells} kg/l bei 25 °C",
     },
     {
       en: "visit {visit}: cell {cell} {by} kg/l below the others",
       pl: "wizyta {visit}: cela {cell} o {by} kg/l poniżej pozostałych",
-      de: "Messtermin {visit}: Zelle {cell} {by} kg/l unter den anderen",
+      de: "Besuch {visit}: Zelle {cell} {by} kg/l unter den anderen",
     },
     {
       en: "cell {cell} below the median of the others: {lags:lagAtVisit+comma} kg/l",
@@ -334,7 +300,7 @@ export const findings = {
     {
       en: "At visit {visit} the {what:temperatureWhat} was at {temperature} °C, and acid of {density} kg/l freezes at about {freezing} °C: the battery may have been frozen. Never charge a frozen battery.",
       pl: "Na wizycie {visit} temperatura {what} wynosiła {temperature} °C, a elektrolit o gęstości {density} kg/l zamarza przy około {freezing} °C: akumulator mógł być zamarznięty. Nigdy nie ładować zamarzniętego akumulatora.",
-      de: "Bei Messtermin {visit} hatte {what} {temperature} °C, und Säure von {density} kg/l gefriert bei etwa {freezing} °C: Die Batterie kann gefroren gewesen sein. Eine gefrorene Batterie niemals laden.",
+      de: "Bei Besuch {visit} hatte {what} {temperature} °C, und Säure von {density} kg/l gefriert bei etwa {freezing} °C: Die Batterie kann gefroren gewesen sein. Eine gefrorene Batterie niemals laden.",
     },
     {
       en: "At {density} kg/l this acid freezes at about {freezing} °C. Never charge a frozen battery.",
@@ -344,12 +310,12 @@ export const findings = {
     {
       en: "visit {visit}: {what:temperatureWhat} {temperature} °C (±{error} K), freezing point {freezing} °C (±{freezingError} K) by the {density} kg/l of visit {densityVisit}",
       pl: "wizyta {visit}: temperatura {what} {temperature} °C (±{error} K), temperatura zamarzania {freezing} °C (±{freezingError} K) według {density} kg/l z wizyty {densityVisit}",
-      de: "Messtermin {visit}: {what} {temperature} °C (±{error} K), Gefrierpunkt {freezing} °C (±{freezingError} K) nach den {density} kg/l von Messtermin {densityVisit}",
+      de: "Besuch {visit}: {what} {temperature} °C (±{error} K), Gefrierpunkt {freezing} °C (±{freezingError} K) nach den {density} kg/l von Besuch {densityVisit}",
     },
     {
       en: "lowest density read, at visit {visit}",
       pl: "najniższa odczytana gęstość, z wizyty {visit}",
-      de: "niedrigste abgelesene Dichte, bei Messtermin {visit}",
+      de: "niedrigste abgelesene Dichte, bei Besuch {visit}",
     },
     {
       en: "the air was read, not the acid, which follows it only over many hours",
@@ -400,7 +366,7 @@ export const findings = {
     {
       en: "visit {visit}, on charge: {what:theWhat} {temperature} °C, the air {air} °C, {compared:comparedWithAir}",
       pl: "wizyta {visit}, w trakcie ładowania: {what} {temperature} °C, powietrze {air} °C, {compared}",
-      de: "Messtermin {visit}, beim Laden: {what} {temperature} °C, Luft {air} °C, {compared}",
+      de: "Besuch {visit}, beim Laden: {what} {temperature} °C, Luft {air} °C, {compared}",
     },
     {
       en: "the thermometer is taken as within ±{error} K",
@@ -415,7 +381,7 @@ export const findings = {
     {
       en: "the weakest acid read, {density} kg/l at visit {visit}, freezes near {freezing} °C (±3 K)",
       pl: "najsłabszy odczytany elektrolit, {density} kg/l na wizycie {visit}, zamarza przy około {freezing} °C (±3 K)",
-      de: "die schwächste abgelesene Säure, {density} kg/l bei Messtermin {visit}, gefriert bei etwa {freezing} °C (±3 K)",
+      de: "die schwächste abgelesene Säure, {density} kg/l bei Besuch {visit}, gefriert bei etwa {freezing} °C (±3 K)",
     },
     {
       en: "no temperature of acid, battery or air was read, and no recorder's record says what its probe measures",
@@ -469,7 +435,7 @@ export const findings = {
     {
       en: "For some of the time between visits no log tells the charge: {amount:quantity} may have gone in there.",
       pl: "Dla części czasu między wizytami żaden zapis nie pokazuje ładunku: mogło tam wpłynąć {amount}.",
-      de: "Für einen Teil der Zeit zwischen den Terminen zeigt keine Aufzeichnung die Ladung: {amount} können dort geflossen sein.",
+      de: "Für einen Teil der Zeit zwischen den Besuchen zeigt keine Aufzeichnung die Ladung: {amount} können dort geflossen sein.",
     },
     {
       en: "by density, rest voltage, recorded charge and cranking current together, the probability that charge went in unrecorded is {probability} %, and its amount {from} to {to} Ah (95 %)",
@@ -494,7 +460,7 @@ export const findings = {
 
     // Cross-examination.
     { en: "not examined", pl: "nie zbadano", de: "nicht untersucht" },
-    { en: "cannot tell which of several", pl: "nie da się rozstrzygnąć, która z kilku", de: "nicht zu entscheiden, welche von mehreren" },
+    { en: "cannot tell which of several", pl: "nie da się ustalić, która z kilku", de: "nicht feststellbar, welche von mehreren" },
     {
       en: "The battery's readings could not be held against each other: {why:notExamined}.",
       pl: "Odczytów akumulatora nie można było skonfrontować ze sobą: {why}.",
@@ -505,7 +471,7 @@ export const findings = {
     { en: "it lost weight", pl: "stracił na masie", de: "sie hat Gewicht verloren" },
     { en: "no loss shows", pl: "nie widać straty", de: "kein Verlust zu erkennen" },
     { en: "only the charge was seen", pl: "widziano tylko ładowanie", de: "nur die Ladung war zu sehen" },
-    { en: "cannot tell yet", pl: "jeszcze nie da się rozstrzygnąć", de: "noch nicht zu entscheiden" },
+    { en: "cannot tell yet", pl: "jeszcze nie da się ustalić", de: "noch nicht feststellbar" },
     { en: "little", pl: "mało", de: "wenig" },
     { en: "more than a float", pl: "więcej niż przy konserwacji", de: "mehr als bei Erhaltungsladung" },
     { en: "may be more than a float", pl: "może więcej niż przy konserwacji", de: "vielleicht mehr als bei Erhaltungsladung" },
@@ -628,7 +594,7 @@ export const findings = {
     },
   ],
   cell: [{ en: "cell {cell} {density}", pl: "cela {cell}: {density}", de: "Zelle {cell}: {density}" }],
-  lagAtVisit: [{ en: "{lag} at visit {visit}", pl: "{lag} na wizycie {visit}", de: "{lag} bei Messtermin {visit}" }],
+  lagAtVisit: [{ en: "{lag} at visit {visit}", pl: "{lag} na wizycie {visit}", de: "{lag} bei Besuch {visit}" }],
   temperatureWhat: [
     { en: "acid", pl: "elektrolitu", de: "die Säure" },
     { en: "battery", pl: "akumulatora", de: "die Batterie" },
@@ -640,7 +606,7 @@ export const findings = {
     { en: "the air", pl: "powietrze", de: "Luft" },
   ],
   where: [
-    { en: "visit {visit}", pl: "wizyta {visit}", de: "Messtermin {visit}" },
+    { en: "visit {visit}", pl: "wizyta {visit}", de: "Besuch {visit}" },
     { en: "{recording:file}", pl: "{recording}", de: "{recording}" },
   ],
   temperatureSpan: [{ en: "{what:theWhat} {temperature:range} °C", pl: "{what} {temperature} °C", de: "{what} {temperature} °C" }],

@@ -17,12 +17,12 @@ export const settling = {
     {
       en: "a recorder at every connection, or a clamp-meter reading at each visit",
       pl: "rejestrator przy każdym podłączeniu albo odczyt z cęgów prądowych na każdej wizycie",
-      de: "ein Rekorder bei jedem Ladegang oder eine Ablesung mit der Stromzange bei jedem Termin",
+      de: "ein Rekorder bei jedem Ladegang oder eine Ablesung mit der Stromzange bei jedem Besuch",
     },
     {
       en: "a recorder that does not stop by itself, or a clamp-meter reading at each visit",
       pl: "rejestrator, który nie kończy sam, albo odczyt z cęgów prądowych na każdej wizycie",
-      de: "ein Rekorder, der nicht von selbst aufhört, oder eine Ablesung mit der Stromzange bei jedem Termin",
+      de: "ein Rekorder, der nicht von selbst aufhört, oder eine Ablesung mit der Stromzange bei jedem Besuch",
     },
     {
       en: "a further connection with acid mixed before reading",
@@ -40,7 +40,7 @@ export const settling = {
       de: "{n} Ablesungen im Abstand von {minutes} min bei noch angeschlossenem Ladegerät",
     },
     { en: "a log with both voltage and current", pl: "zapis zarazem napięcia i prądu", de: "eine Aufzeichnung von Spannung und Strom" },
-    { en: "a more accurate voltmeter", pl: "dokładniejszy woltomierz", de: "ein genaueres Voltmeter" },
+    { en: "a more accurate voltmeter", pl: "dokładniejszy woltomierz", de: "ein genaueres Spannungsmesser" },
     {
       en: "a more accurate recorder, or its calibration",
       pl: "dokładniejszy rejestrator albo jego wzorcowanie",
@@ -80,7 +80,7 @@ export const settling = {
     {
       en: "a recording, or a voltmeter reading with the charger connected, days after it reported full",
       pl: "zapis albo odczyt woltomierza przy podłączonym prostowniku, kilka dni po zgłoszeniu końca ładowania",
-      de: "eine Aufzeichnung oder eine Ablesung mit dem Voltmeter bei angeschlossenem Ladegerät, Tage nach der Vollmeldung",
+      de: "eine Aufzeichnung oder eine Ablesung mit dem Spannungsmesser bei angeschlossenem Ladegerät, Tage nach der Vollmeldung",
     },
     {
       en: "a weighing before and after some weeks connected",
@@ -121,12 +121,12 @@ export const settling = {
     {
       en: "density readings at each visit, and a target",
       pl: "odczyty gęstości na każdej wizycie oraz wartość docelowa",
-      de: "Ablesungen der Säuredichte bei jedem Termin und ein Ziel",
+      de: "Ablesungen der Säuredichte bei jedem Besuch und ein Ziel",
     },
     {
       en: "density, rest voltage after a rest, and a log, at two visits or more",
       pl: "gęstość, napięcie spoczynkowe po spoczynku i zapis, na dwóch lub więcej wizytach",
-      de: "Säuredichte, Ruhespannung nach einer Ruhezeit und eine Aufzeichnung, bei zwei Terminen oder mehr",
+      de: "Säuredichte, Ruhespannung nach einer Ruhezeit und eine Aufzeichnung, bei zwei Besuchen oder mehr",
     },
     {
       en: "further connections until the target is read",
@@ -136,7 +136,7 @@ export const settling = {
     {
       en: "further visits with density readings",
       pl: "dalsze wizyty z odczytami gęstości",
-      de: "weitere Messtermine mit Ablesungen der Säuredichte",
+      de: "weitere Besuche mit Ablesungen der Säuredichte",
     },
     {
       en: "the mass of acid per cell, or a finer hydrometer",
@@ -146,7 +146,7 @@ export const settling = {
     {
       en: "the temperature of acid, or of the battery's case, and of the air at each visit, once with the charger connected",
       pl: "temperatura elektrolitu albo obudowy akumulatora oraz powietrza na każdej wizycie, raz przy podłączonym prostowniku",
-      de: "die Temperatur der Säure oder des Batteriegehäuses und der Luft bei jedem Termin, einmal bei angeschlossenem Ladegerät",
+      de: "die Temperatur der Säure oder des Batteriegehäuses und der Luft bei jedem Besuch, einmal bei angeschlossenem Ladegerät",
     },
     {
       en: "the temperature of the acid during the charge",
@@ -207,7 +207,7 @@ export const settling = {
     {
       en: "a second voltmeter at rest, then a battery service: a sealed battery gives no access to its cells",
       pl: "drugi woltomierz w spoczynku, potem serwis akumulatorów: szczelny akumulator nie daje dostępu do cel",
-      de: "ein zweites Voltmeter in Ruhe, dann ein Batteriedienst: Eine verschlossene Batterie gibt keinen Zugang zu ihren Zellen",
+      de: "ein zweites Spannungsmesser in Ruhe, dann ein Batteriedienst: Eine verschlossene Batterie gibt keinen Zugang zu ihren Zellen",
     },
     {
       en: "the voltage of each cell at rest, between neighbouring cells' acid or links: a shorted one shows well under 2 V",

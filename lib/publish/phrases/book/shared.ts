@@ -52,7 +52,7 @@ export const noTarget = [
   {
     en: "nobody noted when connection {connection} began, so it is not known how long the charger had worked at each visit",
     pl: "nikt nie zanotował, kiedy zaczęło się podłączenie {connection}, więc nie wiadomo, jak długo prostownik pracował do każdej wizyty",
-    de: "niemand notierte, wann Ladegang {connection} begann; wie lange das Ladegerät bis zu jedem Messtermin gearbeitet hatte, ist nicht bekannt",
+    de: "niemand notierte, wann Ladegang {connection} begann; wie lange das Ladegerät bis zu jedem Besuch gearbeitet hatte, ist nicht bekannt",
   },
 ] as const satisfies readonly Phrase[];
 
@@ -66,32 +66,32 @@ export const shared = {
     {
       en: "the acid's, read at visit {visit}",
       pl: "temperatura elektrolitu z wizyty {visit}",
-      de: "Temperatur der Säure, abgelesen bei Messtermin {visit}",
+      de: "Temperatur der Säure, abgelesen bei Besuch {visit}",
     },
     {
       en: "the acid's, read at visits {visits:numbers}",
       pl: "temperatura elektrolitu z wizyt {visits}",
-      de: "Temperatur der Säure, abgelesen bei den Messterminen {visits}",
+      de: "Temperatur der Säure, abgelesen bei den Besuchen {visits}",
     },
     {
       en: "the battery's, read at visit {visit}",
       pl: "temperatura akumulatora z wizyty {visit}",
-      de: "Temperatur der Batterie, abgelesen bei Messtermin {visit}",
+      de: "Temperatur der Batterie, abgelesen bei Besuch {visit}",
     },
     {
       en: "the battery's, read at visits {visits:numbers}",
       pl: "temperatura akumulatora z wizyt {visits}",
-      de: "Temperatur der Batterie, abgelesen bei den Messterminen {visits}",
+      de: "Temperatur der Batterie, abgelesen bei den Besuchen {visits}",
     },
     {
       en: "from the air's, read at visit {visit}",
       pl: "z temperatury powietrza na wizycie {visit}",
-      de: "aus der Lufttemperatur, abgelesen bei Messtermin {visit}",
+      de: "aus der Lufttemperatur, abgelesen bei Besuch {visit}",
     },
     {
       en: "from the air's, read at visits {visits:numbers}",
       pl: "z temperatury powietrza na wizytach {visits}",
-      de: "aus der Lufttemperatur, abgelesen bei den Messterminen {visits}",
+      de: "aus der Lufttemperatur, abgelesen bei den Besuchen {visits}",
     },
     {
       en: "the acid's, by the recorder's probe in {recording:file}",

@@ -137,13 +137,13 @@ export const stages = {
     { en: "no charging seen", pl: "nie widać ładowania", de: "keine Ladung zu sehen" },
     { en: "{first:stage}, then {others:stage+inTurn}", pl: "{first}, potem {others}", de: "{first}, dann {others}" },
     { en: "constant current", pl: "stały prąd", de: "Konstantstrom" },
-    { en: "constant voltage, current tapering", pl: "stałe napięcie, prąd opada", de: "Konstantspannung, Strom fällt" },
-    { en: "falling current, rising voltage", pl: "opadający prąd, rosnące napięcie", de: "fallender Strom, steigende Spannung" },
+    { en: "constant voltage, current tapering", pl: "stałe napięcie, malejący prąd", de: "Konstantspannung, fallender Strom" },
+    { en: "falling current, rising voltage", pl: "malejący prąd, rosnące napięcie", de: "fallender Strom, steigende Spannung" },
     { en: "constant current at high voltage", pl: "stały prąd przy wysokim napięciu", de: "Konstantstrom bei hoher Spannung" },
     { en: "soft start", pl: "łagodny start", de: "Sanftanlauf" },
-    { en: "throttled current", pl: "ograniczony prąd", de: "gedrosselter Strom" },
+    { en: "throttled current", pl: "zdławiony prąd", de: "gedrosselter Strom" },
     { en: "float", pl: "ładowanie konserwujące", de: "Erhaltungsladung" },
-    { en: "pulses", pl: "impulsy", de: "Pulse" },
+    { en: "pulses", pl: "impulsy", de: "Impulse" },
     // Why no taper is given.
     {
       en: "{points} points are too few for a decay; {needed} are needed",
@@ -237,8 +237,8 @@ export const stages = {
   nearestKind: [
     {
       en: '"Constant voltage, current tapering", but the voltage changed by {changed} %, and held is up to {held} %',
-      pl: "„Stałe napięcie, prąd opada”, lecz napięcie zmieniło się o {changed} %, a za utrzymywane uchodzi do {held} %",
-      de: "„Konstantspannung, Strom fällt“, aber die Spannung änderte sich um {changed} %, und als gehalten gilt bis {held} %",
+      pl: "„Stałe napięcie, malejący prąd”, lecz napięcie zmieniło się o {changed} %, a za utrzymywane uchodzi do {held} %",
+      de: "„Konstantspannung, fallender Strom“, aber die Spannung änderte sich um {changed} %, und als gehalten gilt bis {held} %",
     },
     {
       en: '"Constant current", but the current changed {changed} times as much as the voltage by ratio, and held is up to {held} times',
@@ -252,19 +252,19 @@ export const stages = {
     },
     {
       en: '"Falling current, rising voltage", but the voltage fell by {fell} V along with the current, and should have risen',
-      pl: "„Opadający prąd, rosnące napięcie”, lecz napięcie spadło o {fell} V razem z prądem, a powinno było wzrosnąć",
+      pl: "„Malejący prąd, rosnące napięcie”, lecz napięcie spadło o {fell} V razem z prądem, a powinno było wzrosnąć",
       de: "„Fallender Strom, steigende Spannung“, aber die Spannung fiel um {fell} V mit dem Strom und hätte steigen müssen",
     },
   ],
   stage: [
     { en: "soft start", pl: "łagodny start", de: "Sanftanlauf" },
     { en: "constant current", pl: "stały prąd", de: "Konstantstrom" },
-    { en: "falling current, rising voltage", pl: "opadający prąd i rosnące napięcie", de: "fallender Strom bei steigender Spannung" },
-    { en: "constant voltage, current tapering", pl: "stałe napięcie z opadającym prądem", de: "Konstantspannung mit fallendem Strom" },
+    { en: "falling current, rising voltage", pl: "malejący prąd i rosnące napięcie", de: "fallender Strom bei steigender Spannung" },
+    { en: "constant voltage, current tapering", pl: "stałe napięcie z malejącym prądem", de: "Konstantspannung mit fallendem Strom" },
     { en: "constant current at high voltage", pl: "stały prąd przy wysokim napięciu", de: "Konstantstrom bei hoher Spannung" },
-    { en: "throttled current", pl: "ograniczony prąd", de: "gedrosselter Strom" },
+    { en: "throttled current", pl: "zdławiony prąd", de: "gedrosselter Strom" },
     { en: "float", pl: "ładowanie konserwujące", de: "Erhaltungsladung" },
-    { en: "pulses", pl: "impulsy", de: "Pulse" },
+    { en: "pulses", pl: "impulsy", de: "Impulse" },
     { en: "switched off", pl: "wyłączenie", de: "abgeschaltet" },
     {
       en: "switched off and held between two voltages",

@@ -16,12 +16,12 @@ const outlooks = [
   {
     en: "one visit is too few to see where the density is going; {needed} are needed",
     pl: "jedna wizyta to za mało, by zobaczyć, dokąd zmierza gęstość; potrzeba {needed}",
-    de: "ein Messtermin ist zu wenig, um zu sehen, wohin die Dichte geht; {needed} sind nötig",
+    de: "ein Besuch ist zu wenig, um zu sehen, wohin die Dichte geht; {needed} sind nötig",
   },
   {
     en: "{visits} visits are too few to see where the density is going; {needed} are needed",
     pl: "liczba wizyt ({visits}) jest za mała, by zobaczyć, dokąd zmierza gęstość; potrzeba {needed}",
-    de: "{visits} Messtermine sind zu wenig, um zu sehen, wohin die Dichte geht; {needed} sind nötig",
+    de: "{visits} Besuche sind zu wenig, um zu sehen, wohin die Dichte geht; {needed} sind nötig",
   },
   {
     en: "between {from} and {to} h of connection went by, since nobody saw every end, so nothing can be projected",
@@ -36,7 +36,7 @@ const outlooks = [
   {
     en: "no time on charge lies between the visits",
     pl: "między wizytami nie ma czasu ładowania",
-    de: "zwischen den Terminen liegt keine Ladezeit",
+    de: "zwischen den Besuchen liegt keine Ladezeit",
   },
   {
     en: "it would more likely than not take more than {hours} h, {times} times what was seen, or never come",
@@ -76,7 +76,7 @@ export const target = {
     {
       en: "{density} kg/l at 25 °C was read after {before} at the visit before; it was reached between the two",
       pl: "odczytano {density} kg/l w 25 °C, po {before} na poprzedniej wizycie; osiągnięto to między nimi",
-      de: "{density} kg/l bei 25 °C wurden abgelesen, nach {before} beim Termin davor; erreicht wurde es dazwischen",
+      de: "{density} kg/l bei 25 °C wurden abgelesen, nach {before} beim Besuch davor; erreicht wurde es dazwischen",
     },
     { en: "{density} kg/l at 25 °C was read", pl: "odczytano {density} kg/l w 25 °C", de: "{density} kg/l bei 25 °C wurden abgelesen" },
     {
@@ -92,27 +92,27 @@ export const target = {
     {
       en: "the test's stop rule was met: {asked:asked}, at visits {visits:numbers}",
       pl: "reguła zakończenia tego testu została spełniona: {asked}, na wizytach {visits}",
-      de: "die Abschlussregel dieses Tests war erfüllt: {asked}, bei den Messterminen {visits}",
+      de: "die Abschlussregel dieses Tests war erfüllt: {asked}, bei den Besuchen {visits}",
     },
     {
       en: "the test's stop rule was met: {asked:asked}, at visits {visits:numbers}, as far as a scale in steps of {step} kg/l can show it",
       pl: "reguła zakończenia tego testu została spełniona: {asked}, na wizytach {visits}, na ile może to pokazać skala o działce {step} kg/l",
-      de: "die Abschlussregel dieses Tests war erfüllt: {asked}, bei den Messterminen {visits}, soweit eine Skala in Schritten von {step} kg/l es zeigen kann",
+      de: "die Abschlussregel dieses Tests war erfüllt: {asked}, bei den Besuchen {visits}, soweit eine Skala in Schritten von {step} kg/l es zeigen kann",
     },
     {
       en: "the test's stop rule asks for {asked:asked}, and the visits do not show it: {why:notShown}",
       pl: "reguła zakończenia tego testu wymaga: {asked}, a wizyty tego nie pokazują: {why}",
-      de: "die Abschlussregel dieses Tests verlangt {asked}, und die Termine zeigen es nicht: {why}",
+      de: "die Abschlussregel dieses Tests verlangt {asked}, und die Besuche zeigen es nicht: {why}",
     },
     {
       en: "{moved:ruleMoved}. Visit {visit}, much later, reads the target again, and no visit shows that it had settled",
       pl: "{moved}. Znacznie późniejsza wizyta {visit} znów wykazuje wartość docelową, a żadna wizyta nie pokazuje, że się ustaliła",
-      de: "{moved}. Der viel spätere Messtermin {visit} zeigt das Ziel wieder, und kein Termin zeigt, dass es zur Ruhe gekommen war",
+      de: "{moved}. Der viel spätere Besuch {visit} zeigt das Ziel wieder, und kein Besuch zeigt, dass es zur Ruhe gekommen war",
     },
     {
       en: "visit {visit} decided: {conditions:conditions}",
       pl: "rozstrzygnęła wizyta {visit}: {conditions}",
-      de: "entschieden hat Messtermin {visit}: {conditions}",
+      de: "entschieden hat Besuch {visit}: {conditions}",
     },
     {
       en: "the density read is within the hydrometer's error (±{error} kg/l) of the target",
@@ -122,7 +122,7 @@ export const target = {
     {
       en: "the acid had been mixed by hand at visit {visit}, which lifts what is read later",
       pl: "na wizycie {visit} elektrolit wymieszano ręcznie, co podnosi późniejsze odczyty",
-      de: "bei Messtermin {visit} war die Säure von Hand durchmischt worden, was spätere Ablesungen anhebt",
+      de: "bei Besuch {visit} war die Säure von Hand durchmischt worden, was spätere Ablesungen anhebt",
     },
     {
       en: "the test was given up on {on:date}: {why:name}",
@@ -132,12 +132,12 @@ export const target = {
     {
       en: "visit {visit}, after {connections:afterConnections} and {hours} h connected, {conditions:conditions}: {density} kg/l",
       pl: "wizyta {visit}, po {connections} i {hours} h podłączenia, {conditions}: {density} kg/l",
-      de: "Messtermin {visit}, nach {connections} und {hours} h am Ladegerät, {conditions}: {density} kg/l",
+      de: "Besuch {visit}, nach {connections} und {hours} h am Ladegerät, {conditions}: {density} kg/l",
     },
     {
       en: "visit {visit}, after {connections:afterConnections} and {hours} h connected, {conditions:conditions}: {density} kg/l, {short} short of the target",
       pl: "wizyta {visit}, po {connections} i {hours} h podłączenia, {conditions}: {density} kg/l, o {short} poniżej wartości docelowej",
-      de: "Messtermin {visit}, nach {connections} und {hours} h am Ladegerät, {conditions}: {density} kg/l, {short} unter dem Ziel",
+      de: "Besuch {visit}, nach {connections} und {hours} h am Ladegerät, {conditions}: {density} kg/l, {short} unter dem Ziel",
     },
     {
       en: "as found, without mixing: {verdict:text}; {why:text}",
@@ -145,6 +145,7 @@ export const target = {
       de: "wie vorgefunden, ohne Durchmischen: {verdict}; {why}",
     },
   ],
+  outlook: outlooks,
   weighed: [weighed],
   ruleMoved: ruleWords,
   asked: [
@@ -154,7 +155,7 @@ export const target = {
       de: "{n} gleiche Ablesungen (auf {within} kg/l) im Abstand von {minutes} min beim Laden",
     },
   ],
-  readAtVisit: [{ en: "{density} at visit {visit}", pl: "{density} na wizycie {visit}", de: "{density} bei Messtermin {visit}" }],
+  readAtVisit: [{ en: "{density} at visit {visit}", pl: "{density} na wizycie {visit}", de: "{density} bei Besuch {visit}" }],
   notShown: [
     {
       en: "there is one reading at the target, and none after it",
@@ -169,12 +170,12 @@ export const target = {
     {
       en: "visits {from} and {to} lie {apart:duration} of charge apart",
       pl: "wizyty {from} i {to} dzieli {apart} ładowania",
-      de: "die Messtermine {from} und {to} liegen {apart} Ladung auseinander",
+      de: "die Besuche {from} und {to} liegen {apart} Ladung auseinander",
     },
     {
       en: "visits {from} and {to} lie {apart:duration} of charge apart, and between them the density still rose by {rose} kg/l",
       pl: "wizyty {from} i {to} dzieli {apart} ładowania, a między nimi gęstość wzrosła jeszcze o {rose} kg/l",
-      de: "die Messtermine {from} und {to} liegen {apart} Ladung auseinander, und dazwischen stieg die Dichte noch um {rose} kg/l",
+      de: "die Besuche {from} und {to} liegen {apart} Ladung auseinander, und dazwischen stieg die Dichte noch um {rose} kg/l",
     },
     {
       en: "too few readings lie as far apart as that ({n} were taken from the target on)",

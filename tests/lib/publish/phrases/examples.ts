@@ -9,6 +9,7 @@ const plain = {
   numbers: "1, 2 and 4",
   duration: "6 h 30 min",
   date: "2026-04-29",
+  instant: "2026-04-29 09:10",
   file: "day-1.csv",
   name: "Tern One",
 } as const;

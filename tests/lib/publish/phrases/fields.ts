@@ -30,7 +30,7 @@ export const spoken: readonly Spoken[] = [
   { name: "timeline", field: /timeline\.(words|readings\[\]\.label|findings\[\]\.verdict)$/, least: 0.95 },
   { name: "problems", field: /doubts\[\]\.(found|expected|mend)$/, least: 0.95 },
   { name: "records' labels", field: /(facts|disclosures|operator|stated)\[\]\.label$|instruments\[\]\.role$/, least: 0.95 },
-  { name: "files", field: /files\[\]\.what$|notPublished\[\]\.(what|why)$|corrections\[\]\.kind$|status$/, least: 0.95 },
+  { name: "files", field: /files\[\]\.what$|notPublished\[\]\.why$|corrections\[\]\.kind$|status$/, least: 0.95 },
   { name: "how logs were read", field: /readAs\[\]\.(what|from)$|sampleRead$/, least: 0.95 },
 ];
 
@@ -42,7 +42,7 @@ export const unspoken: readonly RegExp[] = [
   /(claimedWords|claimedFrom|measuredWords|stated\[\]\.(words|from)|battery|html|text)$/,
   /(facts|disclosures|operator|readAs)\[\]\.value$/,
   /(findings\[\]\.figures|recordings|tests|recorded|causes|claims\[\]\.figure)\[\]$/,
-  /(corrections|revisions|excluded)\[\]\.(what|why|on)$/,
+  /(corrections|revisions|excluded|notPublished)\[\]\.(what|why|on)$/,
   /index\.(methods|rules)\[\]/,
   /forecast\.(behaviour\.|.*\.(inWindow|isClaimed|verdict|mark)$)/,
   /index\.rows\[\]\.characteristic$|readings\[\]\.charger$/,
