@@ -8,6 +8,7 @@ import { forecast } from "./book/forecast.ts";
 import { labels } from "./book/labels.ts";
 import { logs } from "./book/logs.ts";
 import { problems } from "./book/problems.ts";
+import { records } from "./book/records.ts";
 import { settling } from "./book/settling.ts";
 import { shared } from "./book/shared.ts";
 import { stages } from "./book/stages.ts";
@@ -28,6 +29,7 @@ export const chapters: readonly Chapter[] = [
   strip,
   problems,
   logs,
+  records,
   labels,
   shared,
 ];

@@ -23,6 +23,7 @@ export const joints = {
   orThat: { en: ", or that ", pl: ", albo że ", de: ", oder dass " },
   andWhether: { en: ", and whether ", pl: " i czy ", de: " und ob " },
   or: { en: " or ", pl: " albo ", de: " oder " },
+  plus: { en: " + ", pl: " + ", de: " + " },
   semicolonAnd: { en: "; and ", pl: "; oraz ", de: "; und " },
 } as const;
 export type Joint = keyof typeof joints;

@@ -23,6 +23,8 @@ const recognised = {
   date: String.raw`\d{4}-\d{2}-\d{2}`,
   /** 2026-04-13 09:10 */
   instant: String.raw`\d{4}-\d{2}-\d{2} \d{2}:\d{2}`,
+  /** What stands between double quotes, as a file has it. */
+  quoted: '[^"]+',
   /** A file's name, with a part's number where a log was cut in parts; it ends where the pattern goes on. */
   file: null,
   /** Words that nobody translates; they may be anything, and end where the pattern goes on. */
@@ -66,6 +68,7 @@ export function isValue(kind: PlainKind, text: string): boolean {
 export function writeValue(kind: PlainKind, text: string, language: Language): string {
   switch (kind) {
     case "name":
+    case "quoted":
     case "file":
     case "date":
     case "instant":

@@ -3,17 +3,17 @@ import type { Chapter, Phrase } from "../pattern.ts";
 
 const rules = [
   {
-    en: 'the recording is {hours} h long, and the recorder stops after {afterH} h ("{rule:name}")',
+    en: 'the recording is {hours} h long, and the recorder stops after {afterH} h ("{rule:quoted}")',
     pl: "zapis trwa {hours} h, a rejestrator kończy po {afterH} h („{rule}”)",
     de: "die Aufzeichnung ist {hours} h lang, und der Rekorder hört nach {afterH} h auf („{rule}“)",
   },
   {
-    en: 'the recording has {rows} rows, and the recorder stops after {afterRows} ("{rule:name}")',
+    en: 'the recording has {rows} rows, and the recorder stops after {afterRows} ("{rule:quoted}")',
     pl: "zapis ma {rows} {rows|wiersz|wiersze|wierszy}, a rejestrator kończy po {afterRows} („{rule}”)",
     de: "die Aufzeichnung hat {rows} {rows|Zeile|Zeilen}, und der Rekorder hört nach {afterRows} auf („{rule}“)",
   },
   {
-    en: 'for the last {minutes} min the current was under {current} A, and there the recorder stops ("{rule:name}")',
+    en: 'for the last {minutes} min the current was under {current} A, and there the recorder stops ("{rule:quoted}")',
     pl: "przez ostatnie {minutes} min prąd był poniżej {current} A, a wtedy rejestrator kończy („{rule}”)",
     de: "in den letzten {minutes} min lag der Strom unter {current} A, und dann hört der Rekorder auf („{rule}“)",
   },

@@ -297,11 +297,6 @@ export const figures = {
     },
     { en: "not reachable as it goes: {why:text}", pl: "w ten sposób nieosiągalne: {why}", de: "so nicht erreichbar: {why}" },
     {
-      en: "not reachable as it goes: {why:text}; {after:afterMixing}",
-      pl: "w ten sposób nieosiągalne: {why}; {after}",
-      de: "so nicht erreichbar: {why}; {after}",
-    },
-    {
       en: "not reached in {connections} connections; hours to target are projected",
       pl: "nie osiągnięto po {connections} {connections|podłączeniu|podłączeniach|podłączeniach}; godziny do celu są prognozą",
       de: "nicht erreicht in {connections} {connections|Ladegang|Ladegängen}; die Stunden bis zum Ziel sind hochgerechnet",

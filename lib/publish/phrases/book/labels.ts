@@ -281,26 +281,6 @@ const classes = [
   { en: "Very flat", pl: "Głęboko rozładowany", de: "Tief entladen" },
 ] as const satisfies readonly Phrase[];
 
-/** Choices in reading a log. */
-const reading = [
-  { en: "detected", pl: "wykryto", de: "erkannt" },
-  { en: "encoding", pl: "kodowanie", de: "Zeichenkodierung" },
-  { en: "delimiter", pl: "separator", de: "Trennzeichen" },
-  { en: "decimal mark", pl: "znak dziesiętny", de: "Dezimalzeichen" },
-  { en: "lines before the data", pl: "wiersze przed danymi", de: "Zeilen vor den Daten" },
-  { en: "headings", pl: "nagłówki", de: "Überschriften" },
-  { en: "voltage column", pl: "kolumna napięcia", de: "Spannungsspalte" },
-  { en: "current column", pl: "kolumna prądu", de: "Stromspalte" },
-  { en: "temperature column", pl: "kolumna temperatury", de: "Temperaturspalte" },
-  { en: "time column", pl: "kolumna czasu", de: "Zeitspalte" },
-  { en: "sign of charging current", pl: "znak prądu ładowania", de: "Vorzeichen des Ladestroms" },
-  { en: "date of the first row", pl: "data pierwszego wiersza", de: "Datum der ersten Zeile" },
-  { en: "summer time", pl: "czas letni", de: "Sommerzeit" },
-  { en: "second file", pl: "drugi plik", de: "zweite Datei" },
-  { en: "file", pl: "plik", de: "Datei" },
-  { en: "sheet", pl: "arkusz", de: "Tabellenblatt" },
-] as const satisfies readonly Phrase[];
-
 export const labels = {
   text: [
     ...figureLabels,
@@ -309,7 +289,6 @@ export const labels = {
     ...recordLabels,
     ...causes,
     ...classes,
-    ...reading,
     { en: "Density, cell {cell}", pl: "Gęstość, cela {cell}", de: "Säuredichte, Zelle {cell}" },
     {
       en: "{figure:figureLabel}: spread from connection to connection",

@@ -37,7 +37,7 @@ export const problems = {
       de: "angeben; ohne sie fehlen Ladegänge, Stunden und Kosten bis zum Ziel",
     },
     {
-      en: 'the recording "{recording:name}" of no named recorder',
+      en: 'the recording "{recording:quoted}" of no named recorder',
       pl: "zapis „{recording}” bez podanego rejestratora",
       de: "die Aufzeichnung „{recording}“ ohne genannten Rekorder",
     },
@@ -51,7 +51,7 @@ export const problems = {
       pl: "podać rejestrator, aby jego wartości niosły dokładność, a sposób zapisu był znany",
       de: "den Rekorder nennen, damit seine Werte eine Genauigkeit tragen und seine Schreibweise bekannt ist",
     },
-    { en: '"{id:name}", a {kind:instrumentKind}', pl: "„{id}”, rodzaj: {kind}", de: "„{id}“, Art: {kind}" },
+    { en: '"{id:quoted}", a {kind:instrumentKind}', pl: "„{id}”, rodzaj: {kind}", de: "„{id}“, Art: {kind}" },
     { en: "a {kinds:instrumentKind+or} as {role:role}", pl: "rodzaj {kinds} w roli {role}", de: "Art {kinds} als {role}" },
     {
       en: "a {kinds:instrumentKind+or} as {role:role}, or an instrument that states how well it measures {quantity:measured}",
@@ -106,7 +106,7 @@ export const problems = {
       pl: "przenieść na właściwe miejsce albo poza obszar roboczy",
       de: "dorthin verschieben, wohin sie gehört, oder aus dem Arbeitsbereich",
     },
-    { en: 'words on a charger "{id:name}"', pl: "tekst o prostowniku „{id}”", de: "Text zu einem Ladegerät „{id}“" },
+    { en: 'words on a charger "{id:quoted}"', pl: "tekst o prostowniku „{id}”", de: "Text zu einem Ladegerät „{id}“" },
     { en: "a record data/chargers/{id:name}.yaml", pl: "opis data/chargers/{id}.yaml", de: "Angaben data/chargers/{id}.yaml" },
     {
       en: "rename the page after the charger it speaks of",
@@ -134,7 +134,7 @@ export const problems = {
       de: "das Jahr des Besuchs und die Zeiten der Ladegänge in test.yaml prüfen",
     },
     {
-      en: '{logged:range} {unit:name} in lines {from} to {to}, and {column:name} "{text:name}" at {at:name}',
+      en: '{logged:range} {unit:name} in lines {from} to {to}, and {column:name} "{text:quoted}" at {at:name}',
       pl: "{logged} {unit} w wierszach od {from} do {to}, a {column} „{text}” o {at}",
       de: "{logged} {unit} in den Zeilen {from} bis {to}, und {column} „{text}“ um {at}",
     },
@@ -297,8 +297,8 @@ export const problems = {
   instrumentKind: [
     { en: "recorder", pl: "rejestrator", de: "Rekorder" },
     { en: "hydrometer", pl: "areometr", de: "Säureheber" },
+    { en: "refractometer", pl: "refraktometr", de: "Refraktometer" },
     { en: "voltmeter", pl: "woltomierz", de: "Spannungsmesser" },
-    { en: "multimeter", pl: "multimetr", de: "Multimeter" },
     { en: "clamp-meter", pl: "miernik cęgowy", de: "Stromzange" },
     { en: "battery-tester", pl: "tester akumulatorów", de: "Batterietester" },
     { en: "thermometer", pl: "termometr", de: "Thermometer" },

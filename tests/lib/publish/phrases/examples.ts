@@ -10,6 +10,7 @@ const plain = {
   duration: "6 h 30 min",
   date: "2026-04-29",
   instant: "2026-04-29 09:10",
+  quoted: "12.5 V",
   file: "day-1.csv",
   name: "Tern One",
 } as const;
