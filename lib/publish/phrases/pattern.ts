@@ -2,8 +2,8 @@
  * How a phrase is written: an English pattern with typed places, and its wording in other languages with the same places by name.
  *
  * English: `{visit}` is a number, `{hours:range}` a number or an interval, `{file:name}` any words, `{cause:cause}` a phrase of the group
- * "cause", `{causes:cause+and}` several of them joined by "and". Other languages: `{visit}` sets the value in, `{visits|wizyta|wizyty|wizyt}`
- * the form of a word that goes with the number.
+ * "cause", `{causes:cause+and}` several of them joined by "and". Other languages: `{visit}` sets the value in, `{^why}` sets it in with a
+ * capital, `{visits|wizyta|wizyty|wizyt}` is the form of a word that goes with the number.
  */
 import type { Language } from "./languages.ts";
 import { isPlainKind, type PlainKind } from "./values.ts";
@@ -18,7 +18,7 @@ export type Chapter = Readonly<Record<string, readonly Phrase[]>>;
 export const joints = {
   and: { en: " and ", pl: " oraz ", de: " und " },
   comma: { en: ", ", pl: ", ", de: ", " },
-  andThat: { en: ", and ", pl: " oraz że ", de: ", und dass " },
+  andThat: { en: ", and ", pl: ", oraz że ", de: ", und dass " },
   inTurn: { en: ", then ", pl: ", potem ", de: ", dann " },
   orThat: { en: ", or that ", pl: ", albo że ", de: ", oder dass " },
   andWhether: { en: ", and whether ", pl: " i czy ", de: " und ob " },
@@ -36,7 +36,7 @@ export type Place =
 export type SourcePart = string | Place;
 
 /** A place in another language's wording; with forms, it is replaced by the form that goes with its number. */
-export type WordingPart = string | { readonly name: string; readonly forms: readonly string[] | null };
+export type WordingPart = string | { readonly name: string; readonly isCapital: boolean; readonly forms: readonly string[] | null };
 
 /**
  * Takes an English pattern apart.
@@ -53,8 +53,8 @@ export function readSource(pattern: string): SourcePart[] {
 export function readWording(wording: string): WordingPart[] {
   return cut(wording).map((part) => {
     if (part.place === undefined) return part.literal;
-    const [name = "", ...forms] = part.place.split("|");
-    return { name, forms: forms.length === 0 ? null : forms };
+    const [place = "", ...forms] = part.place.split("|");
+    return { name: place.replace("^", ""), isCapital: place.startsWith("^"), forms: forms.length === 0 ? null : forms };
   });
 }
 

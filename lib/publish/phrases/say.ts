@@ -12,7 +12,8 @@ export function sayPhrase({ entry, values }: Found, language: Language): string 
       if (typeof part === "string") return part;
       const value = values.get(part.name);
       if (value === undefined) throw new Error(`{${part.name}} has no place in: ${entry.phrase.en}`);
-      return part.forms === null ? sayValue(value, language) : formFor(value, part.forms, language);
+      if (part.forms !== null) return formFor(value, part.forms, language);
+      return part.isCapital ? capitalised(sayValue(value, language), language) : sayValue(value, language);
     })
     .join("");
 }
@@ -26,6 +27,11 @@ function sayValue(value: Value<Found>, language: Language): string {
     case "list":
       return value.items.map((item) => sayPhrase(item, language)).join(joints[value.joint][language]);
   }
+}
+
+/** A text with its first letter large. */
+export function capitalised(text: string, language: Language): string {
+  return text.charAt(0).toLocaleUpperCase(language) + text.slice(1);
 }
 
 /** The form of a word beside a number: "wizyta" for 1, "wizyty" for 2, "wizyt" for 5, where a wording lists these three. */

@@ -7,7 +7,7 @@
 import { type Book, openBook } from "./book.ts";
 import { chapters } from "./chapters.ts";
 import type { Language } from "./languages.ts";
-import { sayPhrase } from "./say.ts";
+import { capitalised, sayPhrase } from "./say.ts";
 
 /** Opened when the first text is asked for: a site in English needs none. */
 let opened: Book | undefined;
@@ -41,7 +41,7 @@ function translateWhole(text: string, language: Language): string | undefined {
     const found = book.find("text", clause);
     if (found === undefined) continue;
     const said = sayPhrase(found, language);
-    const begun = clause.charAt(0) === text.charAt(0) ? said : said.charAt(0).toLocaleUpperCase(language) + said.slice(1);
+    const begun = clause.charAt(0) === text.charAt(0) ? said : capitalised(said, language);
     return hasStop && !clause.endsWith(".") && !begun.endsWith(".") ? `${begun}.` : begun;
   }
   return undefined;

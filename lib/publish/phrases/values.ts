@@ -64,20 +64,27 @@ export function isValue(kind: PlainKind, text: string): boolean {
   return kind !== "file" || fileName.test(text);
 }
 
-/** Writes a value in a language: decimal comma, real minus, ranges in words. Units, names and dates stay as they are. */
+/** Writes a value in a language: decimal comma, real minus, ranges in words, days in its own order. Units and names stay as they are. */
 export function writeValue(kind: PlainKind, text: string, language: Language): string {
   switch (kind) {
     case "name":
     case "quoted":
     case "file":
+      return text;
     case "date":
     case "instant":
-      return text;
+      return writeDay(text, language);
     case "numbers":
       return text.replace(" and ", ` ${words[language].and} `);
     default:
       return writeNumbers(text, language);
   }
+}
+
+/** A calendar's day, which no zone shifts, in the figures and the order of the language; a time of day behind it stays. */
+function writeDay(text: string, language: Language): string {
+  const format = new Intl.DateTimeFormat(language, { year: "numeric", month: "2-digit", day: "2-digit", timeZone: "UTC" });
+  return format.format(new Date(`${text.slice(0, 10)}T00:00:00Z`)) + text.slice(10);
 }
 
 function writeNumbers(text: string, language: Language): string {

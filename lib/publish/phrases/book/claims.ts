@@ -106,7 +106,7 @@ export const claims = {
     {
       en: "held voltage inside the float window of this kind of battery: {window:window}",
       pl: "utrzymywane napięcie w zakresie napięcia konserwującego tego rodzaju akumulatora: {window}",
-      de: "gehaltene Spannung im Bereich der Erhaltungsspannung dieser Batterieart: {window}",
+      de: "gehaltene Spannung im Fenster der Erhaltungsladung dieser Batterieart: {window}",
     },
     // The first sentences a buyer reads.
     {
@@ -214,7 +214,7 @@ export const claims = {
     {
       en: "inside the tolerance by at least the expanded uncertainty (k = {k})",
       pl: "w granicach tolerancji z zapasem co najmniej niepewności rozszerzonej (k = {k})",
-      de: "innerhalb der Toleranz, mit mindestens der erweiterten Messunsicherheit Abstand (k = {k})",
+      de: "innerhalb der Toleranz, mit einem Abstand von mindestens der erweiterten Messunsicherheit (k = {k})",
     },
     { en: "below the lower limit", pl: "poniżej dolnej granicy", de: "unter der unteren Grenze" },
     {
@@ -259,7 +259,7 @@ export const claims = {
     {
       en: "the meter's accuracy is not stated, so the value cannot be held against the window",
       pl: "dokładności miernika nie podano, więc wartości nie da się odnieść do zakresu",
-      de: "die Genauigkeit des Messgeräts ist nicht angegeben; der Wert lässt sich nicht am Bereich messen",
+      de: "die Genauigkeit des Messgeräts ist nicht angegeben; der Wert lässt sich nicht am Fenster messen",
     },
   ],
   tolerance: [

@@ -43,7 +43,7 @@ const endings = [
     pl: "rejestrator, w przerwie prostownika",
     de: "der Rekorder, in einer Pause des Ladegeräts",
   },
-  { en: "the {who:bareEnder}, by the test record", pl: "{who}, według zapisu testu", de: "{who}, laut Testprotokoll" },
+  { en: "the {who:bareEnder}, by the test record", pl: "{who}, według opisu testu", de: "{who}, laut Angaben zum Test" },
 ] as const satisfies readonly Phrase[];
 
 const unknownEndings = [
@@ -67,7 +67,7 @@ const unknownEndings = [
   {
     en: "not known: the clamps came off when the recorder's time was up; {stand:stand}",
     pl: "nie wiadomo: zaciski zdjęto, gdy minął czas rejestratora; {stand}",
-    de: "nicht bekannt: Die Klemmen kamen ab, als die Zeit des Rekorders um war; {stand}",
+    de: "nicht bekannt: Die Klemmen wurden abgenommen, als die Zeit des Rekorders um war; {stand}",
   },
 ] as const satisfies readonly Phrase[];
 
@@ -102,34 +102,34 @@ export const endingWords = {
     { en: "no stage could be found", pl: "nie znaleziono żadnej fazy", de: "keine Phase war zu finden" },
     {
       en: "the test record says that {who:ender} ended this recording",
-      pl: "zapis testu mówi, kto zakończył ten zapis: {who}",
-      de: "das Testprotokoll nennt, wer diese Aufzeichnung beendet hat: {who}",
+      pl: "opis testu mówi, kto zakończył ten zapis: {who}",
+      de: "die Angaben zum Test nennen, wer diese Aufzeichnung beendet hat: {who}",
     },
     {
       en: "the test record says that the mains failed",
-      pl: "zapis testu mówi, że zanikło napięcie sieci",
-      de: "das Testprotokoll sagt, dass das Netz ausfiel",
+      pl: "opis testu mówi, że zanikło napięcie sieci",
+      de: "die Angaben zum Test sagen, dass das Netz ausfiel",
     },
     {
       en: "the test record says that the charger ended, but the recording does not show it",
-      pl: "zapis testu mówi, że prostownik skończył, ale zapis rejestratora tego nie pokazuje",
-      de: "das Testprotokoll sagt, dass das Ladegerät aufhörte, aber die Aufzeichnung zeigt es nicht",
+      pl: "opis testu mówi, że prostownik skończył, ale zapis rejestratora tego nie pokazuje",
+      de: "die Angaben zum Test sagen, dass das Ladegerät aufhörte, aber die Aufzeichnung zeigt es nicht",
     },
     {
       en: "the test record says so; nothing was recorded",
-      pl: "tak mówi zapis testu; nic nie zarejestrowano",
-      de: "so sagt es das Testprotokoll; aufgezeichnet wurde nichts",
+      pl: "tak mówi opis testu; nic nie zarejestrowano",
+      de: "so sagen es die Angaben zum Test; aufgezeichnet wurde nichts",
     },
     {
       en: "nothing was recorded and nobody noted an end",
       pl: "nic nie zapisano i nikt nie zanotował końca",
       de: "nichts wurde aufgezeichnet, und niemand notierte ein Ende",
     },
-    { en: "the clamps came off at that time", pl: "w tym czasie zdjęto zaciski", de: "zu dieser Zeit kamen die Klemmen ab" },
+    { en: "the clamps came off at that time", pl: "w tym czasie zdjęto zaciski", de: "zu dieser Zeit wurden die Klemmen abgenommen" },
     {
       en: "nobody noted when the clamps came off",
       pl: "nikt nie zanotował, kiedy zdjęto zaciski",
-      de: "niemand notierte, wann die Klemmen abkamen",
+      de: "niemand notierte, wann die Klemmen abgenommen wurden",
     },
     {
       en: "from line {line} the recorder was not on the battery: {why:stageWhy}",

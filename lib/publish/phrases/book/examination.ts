@@ -111,7 +111,7 @@ const readings = [
 const causes = [
   { en: "nothing to explain", pl: "nie ma czego wyjaśniać", de: "nichts zu erklären" },
   { en: "acid not mixed", pl: "elektrolit niewymieszany", de: "Säure nicht durchmischt" },
-  { en: "charge that nobody recorded", pl: "ładunek, którego nikt nie zapisał", de: "Ladung, die niemand aufgezeichnet hat" },
+  { en: "charge that nobody recorded", pl: "niezapisany ładunek", de: "nicht aufgezeichnete Ladung" },
   { en: "surface charge not rested off", pl: "nieodczekany ładunek powierzchniowy", de: "Oberflächenladung nicht abgeklungen" },
   { en: "a weak cell", pl: "słaba cela", de: "eine schwache Zelle" },
   { en: "capacity not as rated", pl: "pojemność inna niż znamionowa", de: "Kapazität nicht wie angegeben" },
@@ -131,7 +131,7 @@ const wouldTell = [
   },
   {
     en: "it would show about {best:quantity} if the cause is “{causes:cause+and}”, and {rival:quantity} if it is “{rivals:cause+and}”",
-    pl: "wskazanie około {best}, jeśli przyczyną jest „{causes}”, a {rival}, jeśli „{rivals}”",
+    pl: "wskazanie w przybliżeniu {best}, jeśli przyczyną jest „{causes}”, a {rival}, jeśli „{rivals}”",
     de: "angezeigt würden etwa {best}, wenn die Ursache „{causes}“ ist, und {rival}, wenn „{rivals}“",
   },
   {
@@ -197,7 +197,7 @@ export const examination = {
     ...wouldTell,
     { en: "{causes:cause+and}", pl: "{causes}", de: "{causes}" },
     // What would settle it, and what cannot be seen.
-    { en: "{reading:reading}: {would:wouldTell}", pl: "{reading}: {would}", de: "{reading}: {would}" },
+    { en: "{reading:reading}: {would:wouldTell}", pl: "{reading}: {would}", de: "{reading}: {^would}" },
     {
       en: "{cause:causeLabel}: cannot be seen, since {because:hidden}",
       pl: "{cause}: nie da się zobaczyć, bo {because}",
@@ -243,7 +243,7 @@ export const examination = {
     {
       en: "The separate measurements agree as well as they can.",
       pl: "Niezależne pomiary są zgodne, na ile to możliwe.",
-      de: "Die einzelnen Messungen stimmen so gut überein, wie sie können.",
+      de: "Die einzelnen Messungen stimmen so gut überein, wie es möglich ist.",
     },
     { en: "What would settle it: {reading:reading}.", pl: "Co by to rozstrzygnęło: {reading}.", de: "Was es klären würde: {reading}." },
     {
@@ -476,7 +476,7 @@ export const examination = {
   ],
   share: [
     { en: "{middle} % ({interval:range})", pl: "{middle} % ({interval})", de: "{middle} % ({interval})" },
-    { en: "more than full", pl: "więcej niż pełny", de: "mehr als voll" },
+    { en: "more than full", pl: "powyżej pełnego", de: "mehr als voll" },
   ],
   probability: [
     { en: "{percent} %", pl: "{percent} %", de: "{percent} %" },

@@ -110,17 +110,17 @@ export const figures = {
     {
       en: "nobody noted when the clamps came off; at least {hours} h are known to be unrecorded",
       pl: "nikt nie zanotował, kiedy zdjęto zaciski; wiadomo, że co najmniej {hours} h pozostało bez zapisu",
-      de: "niemand notierte, wann die Klemmen abkamen; mindestens {hours} h sind sicher nicht aufgezeichnet",
+      de: "niemand notierte, wann die Klemmen abgenommen wurden; mindestens {hours} h sind sicher nicht aufgezeichnet",
     },
     {
       en: "nobody noted when the clamps came off; at most {percent} % was recorded",
       pl: "nikt nie zanotował, kiedy zdjęto zaciski; zapisano najwyżej {percent} %",
-      de: "niemand notierte, wann die Klemmen abkamen; höchstens {percent} % wurden aufgezeichnet",
+      de: "niemand notierte, wann die Klemmen abgenommen wurden; höchstens {percent} % wurden aufgezeichnet",
     },
     {
       en: "nobody noted when the clamps came off; the charger is known to have been connected for at least {hours} h",
       pl: "nikt nie zanotował, kiedy zdjęto zaciski; wiadomo, że prostownik był podłączony co najmniej {hours} h",
-      de: "niemand notierte, wann die Klemmen abkamen; das Ladegerät war sicher mindestens {hours} h angeschlossen",
+      de: "niemand notierte, wann die Klemmen abgenommen wurden; das Ladegerät war sicher mindestens {hours} h angeschlossen",
     },
     {
       en: "nobody noted when {recording:file} began, so it cannot be set against the visits",
@@ -152,7 +152,7 @@ export const figures = {
     {
       en: "{missed:missed}; nobody saw the clamps come off",
       pl: "{missed}; nikt nie widział zdjęcia zacisków",
-      de: "{missed}; niemand sah die Klemmen abkommen",
+      de: "{missed}; niemand sah, wie die Klemmen abgenommen wurden",
     },
     {
       en: "the charger was seen to end the charge",
@@ -295,7 +295,7 @@ export const figures = {
       pl: "akumulator jest szczelny, więc gęstości nie da się odczytać",
       de: "die Batterie ist verschlossen, ihre Säuredichte lässt sich nicht ablesen",
     },
-    { en: "not reachable as it goes: {why:text}", pl: "w ten sposób nieosiągalne: {why}", de: "so nicht erreichbar: {why}" },
+    { en: "not reachable as it goes: {why:text}", pl: "w ten sposób nieosiągalne: {why}", de: "so nicht erreichbar: {^why}" },
     {
       en: "not reached in {connections} connections; hours to target are projected",
       pl: "nie osiągnięto po {connections} {connections|podłączeniu|podłączeniach|podłączeniach}; godziny do celu są prognozą",
@@ -343,7 +343,7 @@ export const figures = {
     {
       en: "whether the target was reached is not known: {why:text}",
       pl: "nie wiadomo, czy cel osiągnięto: {why}",
-      de: "ob das Ziel erreicht wurde, ist nicht bekannt: {why}",
+      de: "ob das Ziel erreicht wurde, ist nicht bekannt: {^why}",
     },
     {
       en: "the test brought no battery to its target, so there is no result to pay for",

@@ -24,7 +24,7 @@ export const findings = {
     {
       en: "Whether the battery came back to full density is not known: {why:noTarget}.",
       pl: "Nie wiadomo, czy akumulator odzyskał pełną gęstość elektrolitu: {why}.",
-      de: "Ob die Batterie wieder auf volle Säuredichte kam, ist nicht bekannt: {why}.",
+      de: "Ob die Batterie wieder auf volle Säuredichte kam, ist nicht bekannt: {^why}.",
     },
     {
       en: "The battery read its target density of {goal} kg/l after {connections:afterConnections}, {hours} h connected at most.",
@@ -79,42 +79,42 @@ export const findings = {
     {
       en: "It holds about {voltage} V, but how far the meter may be off is not stated, so it cannot be held against the float window.",
       pl: "Utrzymuje około {voltage} V, lecz nie podano, o ile miernik może się mylić, więc nie da się tego odnieść do zakresu napięcia konserwującego.",
-      de: "Es hält etwa {voltage} V, doch wie weit das Messgerät abweichen kann, ist nicht angegeben; mit dem Bereich der Erhaltungsspannung lässt sich das nicht vergleichen.",
+      de: "Es hält etwa {voltage} V, doch wie weit das Messgerät abweichen kann, ist nicht angegeben; mit dem Fenster der Erhaltungsladung lässt sich das nicht vergleichen.",
     },
     {
       en: "It holds about {voltage} V; the recorder's error and the temperature leave open whether that is inside the float window.",
       pl: "Utrzymuje około {voltage} V; błąd rejestratora i temperatura nie pozwalają rozstrzygnąć, czy mieści się to w zakresie napięcia konserwującego.",
-      de: "Es hält etwa {voltage} V; der Fehler des Rekorders und die Temperatur lassen offen, ob das im Bereich der Erhaltungsspannung liegt.",
+      de: "Es hält etwa {voltage} V; der Fehler des Rekorders und die Temperatur lassen offen, ob das im Fenster der Erhaltungsladung liegt.",
     },
     {
       en: "A voltmeter found {voltage} V after more than a day, above the float window; one reading does not show what it holds for a season.",
       pl: "Po ponad dobie woltomierz wskazał {voltage} V, powyżej zakresu napięcia konserwującego; jeden odczyt nie pokazuje, co prostownik utrzymuje przez sezon.",
-      de: "Ein Spannungsmesser zeigte nach mehr als einem Tag {voltage} V, über dem Bereich der Erhaltungsspannung; eine Ablesung zeigt nicht, was es eine Saison lang hält.",
+      de: "Ein Spannungsmesser zeigte nach mehr als einem Tag {voltage} V, über dem Fenster der Erhaltungsladung; eine Ablesung zeigt nicht, was es eine Saison lang hält.",
     },
     {
       en: "It holds {voltage} V, above the float window: left connected it costs water and life.",
       pl: "Utrzymuje {voltage} V, powyżej zakresu napięcia konserwującego: pozostawiony podłączony kosztuje akumulator wodę i żywotność.",
-      de: "Es hält {voltage} V, über dem Bereich der Erhaltungsspannung: Angeschlossen gelassen kostet das Wasser und Lebensdauer.",
+      de: "Es hält {voltage} V, über dem Fenster der Erhaltungsladung: Bleibt es angeschlossen, kostet das Wasser und Lebensdauer.",
     },
     {
       en: "It holds {voltage} V, below the float window: safe, but it may not keep the battery full.",
       pl: "Utrzymuje {voltage} V, poniżej zakresu napięcia konserwującego: bezpiecznie, lecz może nie utrzymać akumulatora w pełni naładowanego.",
-      de: "Es hält {voltage} V, unter dem Bereich der Erhaltungsspannung: sicher, hält die Batterie aber vielleicht nicht voll.",
+      de: "Es hält {voltage} V, unter dem Fenster der Erhaltungsladung: sicher, hält die Batterie aber vielleicht nicht voll.",
     },
     {
       en: "It holds {voltage} V, inside the float window.",
       pl: "Utrzymuje {voltage} V, w zakresie napięcia konserwującego.",
-      de: "Es hält {voltage} V, im Bereich der Erhaltungsspannung.",
+      de: "Es hält {voltage} V, im Fenster der Erhaltungsladung.",
     },
     {
       en: "{voltage} V was read; float window {window:window}",
       pl: "odczytano {voltage} V; zakres napięcia konserwującego: {window}",
-      de: "{voltage} V abgelesen; Bereich der Erhaltungsspannung: {window}",
+      de: "{voltage} V abgelesen; Fenster der Erhaltungsladung: {window}",
     },
     {
       en: "{voltage} V is held (± {error} V with the meter's error and the window's own); float window {window:window}",
       pl: "utrzymywane jest {voltage} V (± {error} V łącznie z błędem miernika i samego zakresu); zakres napięcia konserwującego: {window}",
-      de: "{voltage} V werden gehalten (± {error} V mit dem Fehler des Messgeräts und dem des Bereichs); Bereich der Erhaltungsspannung: {window}",
+      de: "{voltage} V werden gehalten (± {error} V mit dem Fehler des Messgeräts und dem des Fensters); Fenster der Erhaltungsladung: {window}",
     },
     {
       en: "one battery at one temperature; whether the charger follows heat and cold was not tried",
@@ -132,7 +132,7 @@ export const findings = {
     {
       en: "It held {voltage} V for {days} days and was not seen to let go; {gassing:gassing}.",
       pl: "Utrzymywał {voltage} V przez {days} {days|dzień|dni|dni|dnia} i nie zaobserwowano, by zszedł niżej; {gassing}.",
-      de: "Es hielt {voltage} V {days} {days|Tag|Tage} lang, und nicht zu sehen war, dass es davon abließ; {gassing}.",
+      de: "Es hielt {voltage} V {days} {days|Tag|Tage} lang, und es war nicht zu sehen, dass es davon abließ; {gassing}.",
     },
     {
       en: "{file:name}, lines {from} to {to}: {perCell} V a cell for {hours} h",
@@ -261,7 +261,7 @@ export const findings = {
     {
       en: "the acid was not read, so a battery that took no charge, or a wrong voltmeter, looks alike",
       pl: "gęstości elektrolitu nie odczytano, więc akumulator, który nie przyjął ładunku, albo błędny woltomierz wyglądałyby tak samo",
-      de: "die Säure wurde nicht gemessen; eine Batterie, die keine Ladung annahm, oder ein falsches Spannungsmesser sähe ebenso aus",
+      de: "die Säure wurde nicht gemessen; eine Batterie, die keine Ladung annahm, oder ein falscher Spannungsmesser sähe ebenso aus",
     },
     {
       en: "visit {visit}: {cells:cell+comma} kg/l at 25 °C",
@@ -430,7 +430,7 @@ export const findings = {
     {
       en: "No charge can have gone in unseen: {because:hidden}.",
       pl: "Żaden ładunek nie mógł wpłynąć niezauważony: {because}.",
-      de: "Ungesehen kann keine Ladung geflossen sein: {because}.",
+      de: "Ungesehen kann keine Ladung geflossen sein: {^because}.",
     },
     {
       en: "For some of the time between visits no log tells the charge: {amount:quantity} may have gone in there.",
@@ -464,7 +464,7 @@ export const findings = {
     {
       en: "The battery's readings could not be held against each other: {why:notExamined}.",
       pl: "Odczytów akumulatora nie można było skonfrontować ze sobą: {why}.",
-      de: "Die Ablesungen der Batterie ließen sich nicht gegeneinander halten: {why}.",
+      de: "Die Ablesungen der Batterie ließen sich nicht gegeneinander halten: {^why}.",
     },
 
     // Water.
@@ -500,7 +500,7 @@ export const findings = {
     {
       en: "Left on, it can cost up to {daily} g of water a day in each cell, {monthly} g a month for the battery. {topUp:topUp}",
       pl: "Pozostawienie podłączonego może kosztować do {daily} g wody dziennie w każdej celi, {monthly} g miesięcznie na cały akumulator. {topUp}",
-      de: "Angeschlossen gelassen kann es bis zu {daily} g Wasser am Tag in jeder Zelle kosten, {monthly} g im Monat für die Batterie. {topUp}",
+      de: "Bleibt es angeschlossen, kann das bis zu {daily} g Wasser am Tag in jeder Zelle kosten, {monthly} g im Monat für die Batterie. {topUp}",
     },
     {
       en: "What leaving it on costs in water is not known: nobody saw what current it holds, and nothing was weighed.",
@@ -611,9 +611,9 @@ export const findings = {
   ],
   temperatureSpan: [{ en: "{what:theWhat} {temperature:range} °C", pl: "{what} {temperature} °C", de: "{what} {temperature} °C" }],
   comparedWithAir: [
-    { en: "as warm as the air", pl: "tak ciepło jak w powietrzu", de: "so warm wie die Luft" },
-    { en: "{by} K colder than the air", pl: "o {by} K chłodniej niż powietrze", de: "{by} K kälter als die Luft" },
-    { en: "{by} K warmer than the air", pl: "o {by} K cieplej niż powietrze", de: "{by} K wärmer als die Luft" },
+    { en: "as warm as the air", pl: "równie ciepły jak powietrze", de: "so warm wie die Luft" },
+    { en: "{by} K colder than the air", pl: "o {by} K chłodniejszy niż powietrze", de: "{by} K kälter als die Luft" },
+    { en: "{by} K warmer than the air", pl: "o {by} K cieplejszy niż powietrze", de: "{by} K wärmer als die Luft" },
   ],
   topUp: [
     {

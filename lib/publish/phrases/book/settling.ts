@@ -40,7 +40,7 @@ export const settling = {
       de: "{n} Ablesungen im Abstand von {minutes} min bei noch angeschlossenem Ladegerät",
     },
     { en: "a log with both voltage and current", pl: "zapis zarazem napięcia i prądu", de: "eine Aufzeichnung von Spannung und Strom" },
-    { en: "a more accurate voltmeter", pl: "dokładniejszy woltomierz", de: "ein genaueres Spannungsmesser" },
+    { en: "a more accurate voltmeter", pl: "dokładniejszy woltomierz", de: "ein genauerer Spannungsmesser" },
     {
       en: "a more accurate recorder, or its calibration",
       pl: "dokładniejszy rejestrator albo jego wzorcowanie",
@@ -163,11 +163,11 @@ export const settling = {
       pl: "czas rozpoczęcia każdego podłączenia",
       de: "der Zeitpunkt, zu dem jeder Ladegang begann",
     },
-    { en: "the time at which the clamps came off", pl: "czas zdjęcia zacisków", de: "der Zeitpunkt, zu dem die Klemmen abkamen" },
+    { en: "the time at which the clamps came off", pl: "czas zdjęcia zacisków", de: "der Zeitpunkt, zu dem die Klemmen abgenommen wurden" },
     {
       en: "the time at which the clamps came off, and the rule by which the recorder stops",
       pl: "czas zdjęcia zacisków i reguła, według której rejestrator kończy",
-      de: "der Zeitpunkt, zu dem die Klemmen abkamen, und die Regel, nach der der Rekorder aufhört",
+      de: "der Zeitpunkt, zu dem die Klemmen abgenommen wurden, und die Regel, nach der der Rekorder aufhört",
     },
     {
       en: "a note of whether mains or clamps were taken off at that time, or a clamp-meter reading later",
@@ -177,7 +177,7 @@ export const settling = {
     {
       en: "a note of whether the recorder was still writing when the clamps came off",
       pl: "notatka, czy rejestrator jeszcze pisał, gdy zdjęto zaciski",
-      de: "eine Notiz, ob der Rekorder noch schrieb, als die Klemmen abkamen",
+      de: "eine Notiz, ob der Rekorder noch schrieb, als die Klemmen abgenommen wurden",
     },
     {
       en: "the level of each cell, and a second reading once it is right and the acid is mixed",
@@ -207,7 +207,7 @@ export const settling = {
     {
       en: "a second voltmeter at rest, then a battery service: a sealed battery gives no access to its cells",
       pl: "drugi woltomierz w spoczynku, potem serwis akumulatorów: szczelny akumulator nie daje dostępu do cel",
-      de: "ein zweites Spannungsmesser in Ruhe, dann ein Batteriedienst: Eine verschlossene Batterie gibt keinen Zugang zu ihren Zellen",
+      de: "ein zweiter Spannungsmesser in Ruhe, dann ein Batteriedienst: Eine verschlossene Batterie gibt keinen Zugang zu ihren Zellen",
     },
     {
       en: "the voltage of each cell at rest, between neighbouring cells' acid or links: a shorted one shows well under 2 V",

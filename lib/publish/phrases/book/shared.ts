@@ -133,12 +133,12 @@ export const shared = {
   window: [
     {
       en: "{printed:printedWindow}, which is taken, since the battery's temperature was not read; the battery's maker has the last word",
-      pl: "{printed}; przyjęto go bez zmian, bo temperatury akumulatora nie odczytano; decyduje producent akumulatora",
-      de: "{printed}; er gilt unverändert, da die Temperatur der Batterie nicht abgelesen wurde; das letzte Wort hat der Batteriehersteller",
+      pl: "{printed}; przyjęto go bez zmian, bo temperatury akumulatora nie odczytano; ostatnie słowo ma producent akumulatora",
+      de: "{printed}; es gilt unverändert, da die Temperatur der Batterie nicht abgelesen wurde; das letzte Wort hat der Batteriehersteller",
     },
     {
       en: "{lowV} to {highV} V at the temperature of the battery, from {printed:printedWindow}: {shift:shift}; the battery's maker has the last word",
-      pl: "od {lowV} do {highV} V w temperaturze akumulatora, wyznaczone z: {printed}: {shift}; decyduje producent akumulatora",
+      pl: "od {lowV} do {highV} V w temperaturze akumulatora, wyznaczone z: {printed}: {shift}; ostatnie słowo ma producent akumulatora",
       de: "{lowV} bis {highV} V bei der Temperatur der Batterie, aus {printed}: {shift}; das letzte Wort hat der Batteriehersteller",
     },
   ],
@@ -182,12 +182,12 @@ export const shared = {
   shift: [
     {
       en: "with the battery at {temperature:temperature}, {slope:range} mV/K a cell move a voltage stated for {statedFor:range} °C by {fromV} to {toV} V",
-      pl: "z akumulatorem w temperaturze {temperature} współczynnik {slope} mV/K na celę przesuwa napięcie podane dla {statedFor} °C o wartość od {fromV} do {toV} V",
+      pl: "z akumulatorem w temperaturze {temperature} współczynnik {slope} mV/K na celę przesuwa napięcie podane dla temperatury {statedFor} °C o wartość od {fromV} do {toV} V",
       de: "mit der Batterie bei {temperature} verschieben {slope} mV/K je Zelle eine für {statedFor} °C angegebene Spannung um {fromV} bis {toV} V",
     },
     {
       en: "with the battery at {temperature:temperature}, {slope:range} mV/K a cell move a voltage stated for {statedFor:range} °C by {fromV} to {toV} V; the trade's rule of thumb (0.3 V more for 12 V near 0 °C, common practice) would make it about {thumbV} V",
-      pl: "z akumulatorem w temperaturze {temperature} współczynnik {slope} mV/K na celę przesuwa napięcie podane dla {statedFor} °C o wartość od {fromV} do {toV} V; według praktycznej reguły branży (przy 12 V o 0,3 V więcej w pobliżu 0 °C) byłoby to około {thumbV} V",
+      pl: "z akumulatorem w temperaturze {temperature} współczynnik {slope} mV/K na celę przesuwa napięcie podane dla temperatury {statedFor} °C o wartość od {fromV} do {toV} V; według praktycznej reguły branży (przy 12 V o 0,3 V więcej w pobliżu 0 °C) byłoby to około {thumbV} V",
       de: "mit der Batterie bei {temperature} verschieben {slope} mV/K je Zelle eine für {statedFor} °C angegebene Spannung um {fromV} bis {toV} V; nach der Faustregel des Handwerks (bei 12 V nahe 0 °C 0,3 V mehr, übliche Praxis) wären es etwa {thumbV} V",
     },
   ],

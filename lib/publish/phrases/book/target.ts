@@ -117,7 +117,7 @@ export const target = {
     {
       en: "the density read is within the hydrometer's error (±{error} kg/l) of the target",
       pl: "odczytana gęstość leży w granicach błędu areometru (±{error} kg/l) od wartości docelowej",
-      de: "die abgelesene Dichte liegt innerhalb des Fehlers des Säurehebers (±{error} kg/l) am Ziel",
+      de: "die abgelesene Dichte liegt nicht weiter vom Ziel entfernt als der Fehler des Säurehebers (±{error} kg/l)",
     },
     {
       en: "the acid had been mixed by hand at visit {visit}, which lifts what is read later",

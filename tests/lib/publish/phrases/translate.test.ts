@@ -49,8 +49,8 @@ describe("a phrase found and said", () => {
     expect(say("lasts 6 h 30 min", "de")).toBe("dauert 6 h 30 min");
   });
 
-  it("leaves names and dates as they are, and keeps a no-break space before a unit", () => {
-    expect(say('the log "run 1.2 to 3.csv" of 2026-04-29', "de")).toBe("Aufzeichnung „run 1.2 to 3.csv“ vom 2026-04-29");
+  it("writes days in the order of the language, leaves names as they are, and takes a no-break space for a plain one", () => {
+    expect(say('the log "run 1.2 to 3.csv" of 2026-04-29', "de")).toBe("Aufzeichnung „run 1.2 to 3.csv“ vom 29.04.2026");
     expect(say("read at visits 1, 2 and 4", "de")).toBe("Termine 1, 2 und 4");
     expect(say("held at 13.80\u202FV", "de")).toBe("bei 13,80 V");
   });
