@@ -686,6 +686,21 @@ export const figures = {
 
     // Repeats and forecasts.
     {
+      en: "known by one log of its charges",
+      pl: "znany z jednego zapisu swoich ładowań",
+      de: "bekannt aus einer Aufzeichnung ihrer Ladungen",
+    },
+    {
+      en: "known by {n} logs of its charges",
+      pl: "znany z {n} {n|zapisu|zapisów|zapisów} swoich ładowań",
+      de: "bekannt aus {n} {n|Aufzeichnung|Aufzeichnungen} ihrer Ladungen",
+    },
+    {
+      en: "the reference battery is not brought to 95 % in half of the draws or more, so there is no result to pay for",
+      pl: "w co najmniej połowie losowań akumulator odniesienia nie dochodzi do 95 %, więc nie ma wyniku, za który można by zapłacić",
+      de: "in der Hälfte der Ziehungen oder mehr kommt die Referenzbatterie nicht auf 95 %; es gibt kein Ergebnis, das zu bezahlen wäre",
+    },
+    {
       en: "no test of this mode recorded it twice",
       pl: "żaden test tego trybu nie zapisał tego dwa razy",
       de: "kein Test dieser Betriebsart zeichnete es zweimal auf",

@@ -157,6 +157,32 @@ export const forecast = {
       pl: "{current} A to więcej, niż taki akumulator powinien dostać ({most} A, {share} pojemności)",
       de: "{current} A sind mehr, als eine solche Batterie bekommen sollte ({most} A, {share} ihrer Kapazität)",
     },
+    // Why two chargers are not held against each other.
+    {
+      en: "it was tried on another kind of battery ({tried:text}, not {other:text})",
+      pl: "wypróbowano go na akumulatorze innego rodzaju ({tried}, nie {other})",
+      de: "es wurde an einer anderen Batterieart erprobt ({tried}, nicht {other})",
+    },
+    {
+      en: "it was tried towards another target ({tried:name}, not {other:name})",
+      pl: "wypróbowano go z innym celem ({tried}, nie {other})",
+      de: "es wurde auf ein anderes Ziel hin erprobt ({tried}, nicht {other})",
+    },
+    {
+      en: "its figure is {basis:basis}, the others' {other:basis}",
+      pl: "jego wartość: {basis}, pozostałych: {other}",
+      de: "sein Wert ist {basis}, die der anderen sind {other}",
+    },
+    {
+      en: "its figure has another number of draws",
+      pl: "jego wartość ma inną liczbę losowań",
+      de: "sein Wert hat eine andere Zahl von Ziehungen",
+    },
+  ],
+  basis: [
+    { en: "measured", pl: "zmierzona", de: "gemessen" },
+    { en: "projected", pl: "prognozowana", de: "hochgerechnet" },
+    { en: "stated", pl: "podana", de: "angegeben" },
   ],
   stepEnd: [
     {

@@ -130,7 +130,20 @@ const figureLabels = [
     pl: "Godziny do pełna (99 %), akumulator odniesienia",
     de: "Stunden bis voll (99 %), Referenzbatterie",
   },
-  { en: "Mains energy of the reference charge", pl: "Energia z sieci na ładowanie odniesienia", de: "Netzenergie der Referenzladung" },
+  {
+    en: "Mains energy to 95 %, reference battery",
+    pl: "Energia z sieci do 95 %, akumulator odniesienia",
+    de: "Netzenergie bis 95 %, Referenzbatterie",
+  },
+  { en: "Running cost of the reference charge", pl: "Koszt bieżący ładowania odniesienia", de: "Laufende Kosten der Referenzladung" },
+  {
+    en: "Cost of the reference charge, purchase included",
+    pl: "Koszt ładowania odniesienia wraz z zakupem",
+    de: "Kosten der Referenzladung, Kauf eingerechnet",
+  },
+  { en: "Hours to 80 %", pl: "Godziny do 80 %", de: "Stunden bis 80 %" },
+  { en: "Hours to 95 %", pl: "Godziny do 95 %", de: "Stunden bis 95 %" },
+  { en: "Hours to full (99 %)", pl: "Godziny do pełna (99 %)", de: "Stunden bis voll (99 %)" },
 ] as const satisfies readonly Phrase[];
 
 /** What claims are about. */

@@ -135,6 +135,7 @@ export const stages = {
     },
     // What a whole recording shows.
     { en: "no charging seen", pl: "nie widać ładowania", de: "keine Ladung zu sehen" },
+    { en: "{first:stage} and {second:stage} in turn", pl: "na przemian {first} i {second}", de: "abwechselnd {first} und {second}" },
     { en: "{first:stage}, then {others:stage+inTurn}", pl: "{first}, potem {others}", de: "{first}, dann {others}" },
     { en: "constant current", pl: "stały prąd", de: "Konstantstrom" },
     { en: "constant voltage, current tapering", pl: "stałe napięcie, malejący prąd", de: "Konstantspannung, fallender Strom" },
@@ -271,6 +272,7 @@ export const stages = {
       pl: "wyłączenie i utrzymywanie między dwoma napięciami",
       de: "abgeschaltet und zwischen zwei Spannungen gehalten",
     },
+    { en: "{first:stage} and {second:stage} in turn", pl: "na przemian {first} i {second}", de: "abwechselnd {first} und {second}" },
     { en: "topped up once", pl: "jedno doładowanie", de: "einmal nachgeladen" },
     { en: "topped up {times} times", pl: "doładowania: {times}", de: "{times}-mal nachgeladen" },
     { en: "no charging seen", pl: "nie widać ładowania", de: "keine Ladung zu sehen" },

@@ -25,7 +25,11 @@ export const spoken: readonly Spoken[] = [
   { name: "absences", field: /absent\.(kind|why)$/, least: 0.95 },
   { name: "figures' doubts", field: /[fF]igures\[\]\.doubts\[\]$/, least: 0.95 },
   { name: "figures' labels", field: /([fF]igures|repeats)\[\]\.label$/, least: 0.95 },
-  { name: "forecast", field: /forecast\.(told\[\]|unknowns\[\]|reference\.words|.*\.because\[\]|.*\.(battery|flatness))$/, least: 0.95 },
+  {
+    name: "forecast",
+    field: /forecast\.(told\[\]|unknowns\[\]|reference\.words|.*\.because\[\]|readyBy.*\.(battery|flatness))$/,
+    least: 0.95,
+  },
   { name: "not seen", field: /notSeen\[\]$/, least: 0.95 },
   { name: "timeline", field: /timeline\.(words|readings\[\]\.label|findings\[\]\.verdict)$/, least: 0.95 },
   { name: "problems", field: /doubts\[\]\.(found|expected|mend)$/, least: 0.95 },

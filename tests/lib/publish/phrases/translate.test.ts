@@ -80,7 +80,7 @@ describe("translating a text of the results", () => {
   it("translates several sentences one after the other, and nothing where one of them is unknown", () => {
     const first = "The separate measurements agree as well as they can.";
     expect(translatePhrase(`${first} What would settle it: density after the acid was mixed.`, "de")).toBe(
-      "Die einzelnen Messungen stimmen so gut überein, wie sie können. Was es klären würde: Säuredichte nach dem Durchmischen der Säure.",
+      "Die einzelnen Messungen stimmen so gut überein, wie es möglich ist. Was es klären würde: Säuredichte nach dem Durchmischen der Säure.",
     );
     expect(translatePhrase(`${first} The moon is full.`, "de")).toBeUndefined();
   });
