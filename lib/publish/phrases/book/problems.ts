@@ -264,11 +264,6 @@ export const problems = {
       de: "in der Schreibweise des Rekorders Einheiten und Spalten von Strom und Zeit prüfen; auch ein Zähler, der innerhalb der Aufzeichnung genullt wird, erklärt es",
     },
     {
-      en: "{before} A and then {after} A in line {line}",
-      pl: "{before} A, a potem {after} A w wierszu {line}",
-      de: "{before} A und dann {after} A in Zeile {line}",
-    },
-    {
       en: "a current that keeps its sign while the voltage stays where it is",
       pl: "prąd, który zachowuje znak, gdy napięcie pozostaje bez zmian",
       de: "ein Strom, der sein Vorzeichen behält, während die Spannung bleibt, wo sie ist",
@@ -330,6 +325,11 @@ export const problems = {
     { en: "temperature", pl: "temperatury", de: "der Temperatur" },
   ],
   valueInLine: [
+    {
+      en: "{before} A and then {after} A in line {line}",
+      pl: "{before} A, a potem {after} A w wierszu {line}",
+      de: "{before} A und dann {after} A in Zeile {line}",
+    },
     {
       en: "{value:quantity} in line {line}",
       pl: "{value} w wierszu {line}",

@@ -19,14 +19,14 @@ export const noStages = [
 /** How a density was read. */
 export const conditions = [
   {
-    en: "read {rest:rest}, the acid as found: the top of the cells, whose mean is at least that",
-    pl: "odczyt {rest}, elektrolit bez mieszania: górna warstwa w celach, a średnia jest co najmniej taka",
-    de: "abgelesen {rest}, Säure wie vorgefunden: oben in den Zellen, deren Mittel mindestens so hoch ist",
+    en: "{read:readWhen}, the acid as found: the top of the cells, whose mean is at least that",
+    pl: "{read}, elektrolit bez mieszania: górna warstwa w celach, a średnia jest co najmniej taka",
+    de: "{read}, Säure wie vorgefunden: oben in den Zellen, deren Mittel mindestens so hoch ist",
   },
   {
-    en: "read {rest:rest}, after the acid was mixed by hand: the mean of the acid, which the charger alone may not have brought to the top",
-    pl: "odczyt {rest}, po ręcznym wymieszaniu elektrolitu: średnia elektrolitu, której sam prostownik mógł nie doprowadzić do górnej warstwy",
-    de: "abgelesen {rest}, nachdem die Säure von Hand durchmischt war: das Mittel der Säure, das das Ladegerät allein vielleicht nicht nach oben gebracht hat",
+    en: "{read:readWhen}, after the acid was mixed by hand: the mean of the acid, which the charger alone may not have brought to the top",
+    pl: "{read}, po ręcznym wymieszaniu elektrolitu: średnia elektrolitu, której sam prostownik mógł nie doprowadzić do górnej warstwy",
+    de: "{read}, nachdem die Säure von Hand durchmischt war: das Mittel der Säure, das das Ladegerät allein vielleicht nicht nach oben gebracht hat",
   },
 ] as const satisfies readonly Phrase[];
 
@@ -119,9 +119,17 @@ export const shared = {
     },
   ],
 
+  readWhen: [
+    { en: "read after {hours} h of rest", pl: "odczyt po {hours} h spoczynku", de: "abgelesen nach {hours} h Ruhe" },
+    { en: "read with the charger connected", pl: "odczyt przy podłączonym prostowniku", de: "abgelesen bei angeschlossenem Ladegerät" },
+    {
+      en: "read after a rest that nobody noted",
+      pl: "odczyt po spoczynku, którego czasu nikt nie zanotował",
+      de: "abgelesen nach einer Ruhezeit, die niemand notierte",
+    },
+  ],
   rest: [
     { en: "after {hours} h of rest", pl: "po {hours} h spoczynku", de: "nach {hours} h Ruhe" },
-    { en: "with the charger connected", pl: "przy podłączonym prostowniku", de: "bei angeschlossenem Ladegerät" },
     {
       en: "after a rest that nobody noted",
       pl: "po spoczynku, którego czasu nikt nie zanotował",
