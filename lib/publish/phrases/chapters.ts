@@ -9,6 +9,7 @@ import { labels } from "./book/labels.ts";
 import { logs } from "./book/logs.ts";
 import { problems } from "./book/problems.ts";
 import { records } from "./book/records.ts";
+import { rules } from "./book/rules.ts";
 import { settling } from "./book/settling.ts";
 import { shared } from "./book/shared.ts";
 import { stages } from "./book/stages.ts";
@@ -29,6 +30,7 @@ export const chapters: readonly Chapter[] = [
   strip,
   problems,
   logs,
+  rules,
   records,
   labels,
   shared,

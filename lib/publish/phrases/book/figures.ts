@@ -239,7 +239,7 @@ export const figures = {
     {
       en: "{recording:file} adds nothing: {why:addsNothing}",
       pl: "{recording} nic nie wnosi: {why}",
-      de: "{recording} trägt nichts bei: {why}",
+      de: "{recording} trägt nichts bei: {^why}",
     },
     {
       en: "{recorder:name}: no accuracy is stated for {quantity:quantityName}, so no interval is given",
@@ -352,8 +352,8 @@ export const figures = {
     },
     {
       en: "{input:costInput} is in {currency:name}, and no rate to {other:name} is stated",
-      pl: "{input} podano w {currency}, a kursu do {other} nie podano",
-      de: "{input} ist in {currency}, und kein Kurs in {other} ist angegeben",
+      pl: "{input}: podano w {currency}, a kursu do {other} nie podano",
+      de: "{input}: in {currency} angegeben, ein Kurs in {other} jedoch nicht",
     },
     {
       en: "{input:costInput} must be more than nothing",
@@ -396,7 +396,7 @@ export const figures = {
     },
     {
       en: "{input:costInput} moves it most: alone, from {from} to {to} {currency:name} a result",
-      pl: "najmocniej wpływa: {input}; samo to zmienia koszt od {from} do {to} {currency} za wynik",
+      pl: "najmocniej wpływa: {input}; sama ta wielkość daje od {from} do {to} {currency} za wynik",
       de: "am stärksten bewegt es: {input}; allein {from} bis {to} {currency} je Ergebnis",
     },
 

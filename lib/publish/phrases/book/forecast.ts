@@ -34,22 +34,22 @@ export const forecast = {
     },
     {
       en: "{voltage:range} V with at most {limit:range} A.",
-      pl: "Napięcie {voltage} V przy prądzie najwyżej {limit} A.",
+      pl: "Napięcie {voltage} V przy ograniczeniu prądu {limit} A.",
       de: "{voltage} V mit höchstens {limit} A.",
     },
     {
       en: "{voltage:range} V with at most {limit:range} A, and nothing was seen to end it.",
-      pl: "Napięcie {voltage} V przy prądzie najwyżej {limit} A, a nie widziano, by cokolwiek to kończyło.",
-      de: "{voltage} V mit höchstens {limit} A, und nichts war zu sehen, was es beendet.",
+      pl: "Napięcie {voltage} V przy ograniczeniu prądu {limit} A, a nie widziano, by cokolwiek to kończyło.",
+      de: "{voltage} V mit höchstens {limit} A, und es war nichts zu sehen, was das beendet.",
     },
     {
       en: "{voltage:range} V with at most {limit:range} A, until {ends:stepEnd+or}.",
-      pl: "Napięcie {voltage} V przy prądzie najwyżej {limit} A, aż {ends}.",
+      pl: "Napięcie {voltage} V przy ograniczeniu prądu {limit} A, aż {ends}.",
       de: "{voltage} V mit höchstens {limit} A, bis {ends}.",
     },
     {
       en: "Then {voltage:range} V held, with at most {limit:range} A.",
-      pl: "Potem utrzymywane napięcie {voltage} V, prąd najwyżej {limit} A.",
+      pl: "Potem utrzymywane napięcie {voltage} V, ograniczenie prądu {limit} A.",
       de: "Danach {voltage} V gehalten, mit höchstens {limit} A.",
     },
     { en: "Then off.", pl: "Potem wyłączony.", de: "Danach aus." },

@@ -12,6 +12,7 @@ export const records = {
   text: [
     ...constructions,
     { en: "{amount:quantity}", pl: "{amount}", de: "{amount}" },
+    { en: "{day:date}", pl: "{day}", de: "{day}" },
     {
       en: "{voltage:quantity}, {cells} cells",
       pl: "{voltage}, {cells} {cells|cela|cele|cel}",

@@ -18,7 +18,7 @@ export const strip = {
     {
       en: "The end of {connections:endOfConnections} was not seen.",
       pl: "Nie widziano końca {connections}.",
-      de: "Das Ende von {connections} war nicht zu sehen.",
+      de: "Das Ende {connections} war nicht zu sehen.",
     },
     {
       en: "When {connections:furtherConnections} began is not known, so it is not drawn.",
@@ -50,7 +50,7 @@ export const strip = {
 
     // What became of tests and files.
     { en: "abandoned", pl: "przerwano", de: "abgebrochen" },
-    { en: "no target", pl: "bez celu", de: "kein Ziel" },
+    { en: "no target", pl: "brak celu", de: "kein Ziel" },
     { en: "correction", pl: "poprawka", de: "Berichtigung" },
     { en: "maker's answer", pl: "odpowiedź producenta", de: "Antwort des Herstellers" },
     { en: "its files have an error", pl: "w jego plikach jest błąd", de: "seine Dateien haben einen Fehler" },
@@ -82,8 +82,8 @@ export const strip = {
     { en: "{n} visits", pl: "{n} {n|wizyta|wizyty|wizyt}", de: "{n} {n|Besuch|Besuche}" },
   ],
   endOfConnections: [
-    { en: "one connection", pl: "jednego podłączenia", de: "einem Ladegang" },
-    { en: "{n} connections", pl: "{n} {n|podłączenia|podłączeń|podłączeń}", de: "{n} {n|Ladegang|Ladegängen}" },
+    { en: "one connection", pl: "jednego podłączenia", de: "eines Ladegangs" },
+    { en: "{n} connections", pl: "{n} {n|podłączenia|podłączeń|podłączeń}", de: "von {n} {n|Ladegang|Ladegängen}" },
   ],
   furtherConnections: [
     { en: "one further connection", pl: "jedno dalsze podłączenie", de: "ein weiterer Ladegang" },
