@@ -60,12 +60,13 @@ export function readWording(wording: string): WordingPart[] {
 
 type Cut = { readonly literal: string; readonly place?: undefined } | { readonly place: string; readonly literal?: undefined };
 
+/** Places stand between braces; a brace with a space beside it stands for itself, as records write it. */
 function cut(text: string): Cut[] {
   const parts: Cut[] = text
-    .split(/(\{[^{}]*\})/)
+    .split(/(\{[^\s{}][^{}]*\})/)
     .filter((part) => part !== "")
-    .map((part) => (part.startsWith("{") && part.endsWith("}") ? { place: part.slice(1, -1) } : { literal: part }));
-  const stray = parts.find((part) => part.literal !== undefined && /[{}]/.test(part.literal));
+    .map((part) => (/^\{\S.*\}$/.test(part) ? { place: part.slice(1, -1) } : { literal: part }));
+  const stray = parts.find((part) => part.literal !== undefined && /\{(?!\s)|(?<!\s)\}/.test(part.literal));
   if (stray !== undefined) throw new Error(`a brace that opens or closes nothing: ${text}`);
   return parts;
 }

@@ -91,9 +91,9 @@ export const problems = {
       de: "jede Aufzeichnung unter „recordings“ eines Ladegangs in {folder}/test.yaml",
     },
     {
-      en: "list it, or say why it is left out: excluded: [{entry:name}]",
-      pl: "wymienić go albo podać, dlaczego pominięto: excluded: [{entry}]",
-      de: "aufführen oder sagen, warum sie weggelassen ist: excluded: [{entry}]",
+      en: "list it, or say why it is left out: excluded: [{ what: {log:name}, why: … }]",
+      pl: "wymienić go albo podać, dlaczego pominięto: excluded: [{ what: {log}, why: … }]",
+      de: "aufführen oder sagen, warum sie weggelassen ist: excluded: [{ what: {log}, why: … }]",
     },
     { en: "a file that nothing reads", pl: "plik, którego nic nie czyta", de: "eine Datei, die nichts liest" },
     {
@@ -121,7 +121,30 @@ export const problems = {
       de: "eine Spalte {quantity} unter den Überschriften",
     },
 
+    {
+      en: "name it in the recorder's record: dialect: voltage: { name: … }, unless this recorder logs no voltage",
+      pl: "podać ją w opisie rejestratora: dialect: voltage: { name: … }, chyba że ten rejestrator nie zapisuje napięcia",
+      de: "in den Angaben zum Rekorder nennen: dialect: voltage: { name: … }, falls dieser Rekorder Spannung aufzeichnet",
+    },
+    {
+      en: "name it in the recorder's record: dialect: current: { name: … }, unless this recorder logs no current",
+      pl: "podać ją w opisie rejestratora: dialect: current: { name: … }, chyba że ten rejestrator nie zapisuje prądu",
+      de: "in den Angaben zum Rekorder nennen: dialect: current: { name: … }, falls dieser Rekorder Strom aufzeichnet",
+    },
+
     // Logs against what a battery, a visit or the recorder itself says.
+    { en: 'rest_V "{text:quoted}"', pl: "rest_V „{text}”", de: "rest_V „{text}“" },
+    { en: 'terminal_V "{text:quoted}"', pl: "terminal_V „{text}”", de: "terminal_V „{text}“" },
+    {
+      en: "1.5 to 3 V a cell, {voltage:quantity} for this battery",
+      pl: "od 1,5 do 3 V na celę, dla tego akumulatora {voltage}",
+      de: "1,5 bis 3 V je Zelle, für diese Batterie {voltage}",
+    },
+    {
+      en: "check the reading, and the battery's cells",
+      pl: "sprawdzić odczyt i liczbę cel akumulatora",
+      de: "die Ablesung und die Zellenzahl der Batterie prüfen",
+    },
     { en: "a visit at {at:name}", pl: "wizyta {at}", de: "ein Besuch um {at}" },
     {
       en: "visits within half a year of the connections, which run from {from:date} to {to:date}",

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { languages } from "../../../../lib/publish/phrases/languages.ts";
 import { phraseBook, translatePhrase } from "../../../../lib/publish/phrases/translate.ts";
 import { kindOf, spoken, type Text, unspoken } from "./fields.ts";
-import { demoTexts, siteTexts } from "./sources.ts";
+import { demoTexts, documentedDoubts, siteTexts } from "./sources.ts";
 
 /** Where a developer whose sentence is missing finds how to add it. */
 const help = "add the sentence's pattern to a chapter in lib/publish/phrases/book/ (docs/phrases.md)";
@@ -11,7 +11,7 @@ describe("the results' texts in other languages", () => {
   let texts: Text[] = [];
 
   beforeAll(async () => {
-    texts = [...(await demoTexts()), ...siteTexts()];
+    texts = [...(await demoTexts()), ...siteTexts(), ...documentedDoubts()];
   }, 120_000);
 
   it.each(spoken)("knows $name", (kind) => {

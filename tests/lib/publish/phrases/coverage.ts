@@ -1,5 +1,5 @@
 /**
- * Prints which texts of the demo's and the sites' results the phrase book does not hold, with counts for each kind of field.
+ * Prints which texts of the demo's and the sites' results, and of the documented doubts, the phrase book does not hold, with counts for each kind of field.
  *
  *   npx tsx tests/lib/publish/phrases/coverage.ts          demo without forecasts, and sites
  *   npx tsx tests/lib/publish/phrases/coverage.ts FOLDER   a built site's data/, and sites
@@ -8,10 +8,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { phraseBook, translatePhrase } from "../../../../lib/publish/phrases/translate.ts";
 import { kindOf, spoken, type Text, textsOf, unspoken } from "./fields.ts";
-import { demoTexts, siteTexts } from "./sources.ts";
+import { demoTexts, documentedDoubts, siteTexts } from "./sources.ts";
 
 const [folder] = process.argv.slice(2);
-const texts = [...(folder === undefined ? await demoTexts() : textsIn(folder)), ...siteTexts()];
+const texts = [...(folder === undefined ? await demoTexts() : textsIn(folder)), ...siteTexts(), ...documentedDoubts()];
 const lines: string[] = [];
 
 for (const kind of spoken) {

@@ -23,3 +23,14 @@ export function siteTexts(): Text[] {
       : textsOf({ index: results.index, tests: results.tests ?? [], chargers: results.chargers ?? [] });
   });
 }
+
+/** Texts of every doubt of docs/problems.md, which has one whole example for each: the demo and the sites meet few of them. */
+export function documentedDoubts(): Text[] {
+  const page = readFileSync(new URL("../../../../docs/problems.md", import.meta.url), "utf8");
+  const examples = [...page.matchAll(/: doubt [\w-]+: expected (.+), found (.+)\n(?: {2}note: .+\n)* {2}mend: (.+)/g)];
+  return examples.flatMap(([, expected = "", found = "", mend = ""]) => [
+    { field: "test.doubts[].expected", text: expected },
+    { field: "test.doubts[].found", text: found },
+    { field: "test.doubts[].mend", text: mend },
+  ]);
+}
