@@ -7,6 +7,7 @@ import { findings } from "./book/findings.ts";
 import { forecast } from "./book/forecast.ts";
 import { labels } from "./book/labels.ts";
 import { logs } from "./book/logs.ts";
+import { methodExplanations } from "./book/method-explanations.ts";
 import { problems } from "./book/problems.ts";
 import { records } from "./book/records.ts";
 import { rules } from "./book/rules.ts";
@@ -33,5 +34,6 @@ export const chapters: readonly Chapter[] = [
   rules,
   records,
   labels,
+  methodExplanations,
   shared,
 ];
