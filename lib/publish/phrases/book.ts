@@ -1,6 +1,5 @@
 /** A phrase book, opened: finds the phrase that a text is an instance of. */
 import type { Language } from "./languages.ts";
-import { languages } from "./languages.ts";
 import { matchParts, type Value, withPlainSpaces } from "./match.ts";
 import { type Chapter, type Phrase, readSource, readWording, type SourcePart, type WordingPart } from "./pattern.ts";
 
@@ -57,8 +56,7 @@ export function openBook(chapters: readonly Chapter[]): Book {
 }
 
 function entryOf(phrase: Phrase): Entry {
-  const [pl, de] = languages.map((language) => readWording(phrase[language]));
-  return { phrase, parts: readSource(phrase.en), wordings: { pl: pl ?? [], de: de ?? [] } };
+  return { phrase, parts: readSource(phrase.en), wordings: { pl: readWording(phrase.pl), de: readWording(phrase.de) } };
 }
 
 function checkGroups(groups: ReadonlyMap<string, readonly Entry[]>): void {

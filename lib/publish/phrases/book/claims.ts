@@ -72,7 +72,7 @@ export const claims = {
     },
     {
       en: "the recording ended before the charger did; a further stage may follow",
-      pl: "zapis skończył się przed prostownikiem; może nastąpić dalsza faza",
+      pl: "zapis skończył się przed prostownikiem; może nastąpić dalszy etap",
       de: "die Aufzeichnung endete vor dem Ladegerät; eine weitere Phase kann folgen",
     },
     {
@@ -100,7 +100,7 @@ export const claims = {
     },
     {
       en: "letters of DIN 41772, compared stage by stage",
-      pl: "litery według DIN 41772, porównane faza po fazie",
+      pl: "litery według DIN 41772, porównane etap po etapie",
       de: "Buchstaben nach DIN 41772, Phase für Phase verglichen",
     },
     {
@@ -195,17 +195,17 @@ export const claims = {
     { en: "{voltage} V is held", pl: "utrzymywane jest {voltage} V", de: "{voltage} V werden gehalten" },
     {
       en: "{voltage} V was held at the end of a stage of {hours} h in {recording:file}",
-      pl: "pod koniec fazy trwającej {hours} h w {recording} utrzymywane było {voltage} V",
+      pl: "pod koniec etapu trwającego {hours} h w {recording} utrzymywane było {voltage} V",
       de: "{voltage} V wurden am Ende einer Phase von {hours} h in {recording} gehalten",
     },
     {
       en: "{voltage} V was held at the end of a stage of {hours} h in {recording:file}, with the battery at {temperature:range} °C",
-      pl: "pod koniec fazy trwającej {hours} h w {recording} utrzymywane było {voltage} V, z akumulatorem w temperaturze {temperature} °C",
+      pl: "pod koniec etapu trwającego {hours} h w {recording} utrzymywane było {voltage} V, z akumulatorem w temperaturze {temperature} °C",
       de: "{voltage} V wurden am Ende einer Phase von {hours} h in {recording} gehalten, mit der Batterie bei {temperature} °C",
     },
     {
       en: "{voltage} V was held at the end of a stage of {hours} h in {recording:file}; {shift:shift}, as the maker states",
-      pl: "pod koniec fazy trwającej {hours} h w {recording} utrzymywane było {voltage} V; {shift}, jak podaje producent",
+      pl: "pod koniec etapu trwającego {hours} h w {recording} utrzymywane było {voltage} V; {shift}, jak podaje producent",
       de: "{voltage} V wurden am Ende einer Phase von {hours} h in {recording} gehalten; {shift}, wie der Hersteller angibt",
     },
   ],

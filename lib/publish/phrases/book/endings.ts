@@ -50,7 +50,7 @@ const unknownEndings = [
   { en: "not known", pl: "nie wiadomo", de: "nicht bekannt" },
   {
     en: "not known: the log shows no stages",
-    pl: "nie wiadomo: zapis nie pokazuje faz",
+    pl: "nie wiadomo: zapis nie pokazuje etapów",
     de: "nicht bekannt: Die Aufzeichnung zeigt keine Phasen",
   },
   { en: "not known: not recorded", pl: "nie wiadomo: brak zapisu", de: "nicht bekannt: nicht aufgezeichnet" },
@@ -99,7 +99,7 @@ export const endingWords = {
       de: "{recording}: wer sie beendet hat: {unknown} ({test})",
     },
     // Reasons.
-    { en: "no stage could be found", pl: "nie znaleziono żadnej fazy", de: "keine Phase war zu finden" },
+    { en: "no stage could be found", pl: "nie znaleziono żadnego etapu", de: "keine Phase war zu finden" },
     {
       en: "the test record says that {who:ender} ended this recording",
       pl: "opis testu mówi, kto zakończył ten zapis: {who}",
@@ -232,12 +232,12 @@ export const endingWords = {
     },
   ],
   fellOutOf: [
-    { en: "the constant-current stage", pl: "w fazie stałego prądu", de: "in der Konstantstromphase" },
-    { en: "a stage of the kind constant-voltage", pl: "w fazie stałego napięcia", de: "in der Konstantspannungsphase" },
-    { en: "a stage of the kind soft-start", pl: "w fazie łagodnego startu", de: "im Sanftanlauf" },
-    { en: "a stage of the kind throttled", pl: "w fazie zdławionego prądu", de: "in der Phase gedrosselten Stroms" },
-    { en: "a stage of the kind float", pl: "w fazie ładowania konserwującego", de: "in der Erhaltungsladung" },
-    { en: "a stage of the kind discharge", pl: "w fazie rozładowania", de: "in einer Entladung" },
-    { en: "a stage of the kind unexplained", pl: "w niewyjaśnionej fazie", de: "in einer ungeklärten Phase" },
+    { en: "the constant-current stage", pl: "w etapie stałego prądu", de: "in der Konstantstromphase" },
+    { en: "a stage of the kind constant-voltage", pl: "w etapie stałego napięcia", de: "in der Konstantspannungsphase" },
+    { en: "a stage of the kind soft-start", pl: "w etapie łagodnego startu", de: "im Sanftanlauf" },
+    { en: "a stage of the kind throttled", pl: "w etapie zdławionego prądu", de: "in der Phase gedrosselten Stroms" },
+    { en: "a stage of the kind float", pl: "w etapie ładowania konserwującego", de: "in der Erhaltungsladung" },
+    { en: "a stage of the kind discharge", pl: "w etapie rozładowania", de: "in einer Entladung" },
+    { en: "a stage of the kind unexplained", pl: "w niewyjaśnionym etapie", de: "in einer ungeklärten Phase" },
   ],
 } as const satisfies Chapter;

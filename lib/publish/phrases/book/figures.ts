@@ -54,7 +54,7 @@ export const figures = {
       de: "der Rekorder zeichnet nicht Spannung und Strom zugleich auf",
     },
     { en: "the recording has no gaps", pl: "zapis nie ma luk", de: "die Aufzeichnung hat keine Lücken" },
-    { en: "the recording shows no stages", pl: "zapis nie pokazuje faz", de: "die Aufzeichnung zeigt keine Phasen" },
+    { en: "the recording shows no stages", pl: "zapis nie pokazuje etapów", de: "die Aufzeichnung zeigt keine Phasen" },
     { en: "one row has no interval", pl: "jeden wiersz nie ma odstępu", de: "eine Zeile hat keinen Abstand" },
     {
       en: "fewer than two rows have values, so nothing can be added up",
@@ -78,7 +78,7 @@ export const figures = {
     },
     {
       en: "no stage of this kind, ten minutes long or more, is in the recording",
-      pl: "w zapisie nie ma takiej fazy trwającej dziesięć minut lub dłużej",
+      pl: "w zapisie nie ma takiego etapu, trwającego dziesięć minut lub dłużej",
       de: "die Aufzeichnung enthält keine solche Phase von zehn Minuten oder mehr",
     },
     {
@@ -782,7 +782,7 @@ export const figures = {
   ventedVoltage: [
     {
       en: "{voltage} V, the highest at the end of a stage ({recording:file})",
-      pl: "{voltage} V, najwyższe na końcu fazy ({recording})",
+      pl: "{voltage} V, najwyższe na końcu etapu ({recording})",
       de: "{voltage} V, die höchste am Ende einer Phase ({recording})",
     },
     {

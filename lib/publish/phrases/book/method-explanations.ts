@@ -16,17 +16,17 @@ export const methodExplanations = {
     },
     {
       en: "The highest mean over {seconds} s within stages in which the charger, and not the battery, limited the current. A claim about current is judged by this number and no other.",
-      pl: "Najwyższa średnia z {seconds} s w fazach, w których prąd ograniczał prostownik, a nie akumulator. Deklarację prądu ocenia się według tej liczby i żadnej innej.",
+      pl: "Najwyższa średnia z {seconds} s w etapach, w których prąd ograniczał prostownik, a nie akumulator. Deklarację prądu ocenia się według tej liczby i żadnej innej.",
       de: "Das höchste Mittel über {seconds} s in Phasen, in denen das Ladegerät und nicht die Batterie den Strom begrenzte. Eine Stromzusage wird nach dieser Zahl beurteilt und nach keiner anderen.",
     },
     {
       en: "The highest voltage that the charger held while the current fell. It is read at the end of the stage, of ten minutes or more, where little current flows. Where the recorder sits at the charger, the drop on the leads widens the interval.",
-      pl: "Najwyższe napięcie, które prostownik utrzymywał, gdy prąd spadał. Odczytuje się je na końcu fazy, trwającej dziesięć minut lub dłużej, gdzie płynie mały prąd. Gdy rejestrator jest przy prostowniku, spadek na przewodach poszerza przedział.",
+      pl: "Najwyższe napięcie, które prostownik utrzymywał, gdy prąd spadał. Odczytuje się je na końcu etapu, trwającego dziesięć minut lub dłużej, gdzie płynie mały prąd. Gdy rejestrator jest przy prostowniku, spadek na przewodach poszerza przedział.",
       de: "Die höchste Spannung, die das Ladegerät hielt, während der Strom fiel. Abgelesen wird sie am Ende der Phase, von zehn Minuten oder mehr, wo wenig Strom fließt. Sitzt der Rekorder am Ladegerät, macht der Abfall auf den Leitungen das Intervall breiter.",
     },
     {
       en: "The highest of the lower voltages that the charger held after the limit. It is read at the end of the stage, of ten minutes or more, where little current flows. Where the recorder sits at the charger, the drop on the leads widens the interval.",
-      pl: "Najwyższe z niższych napięć, które prostownik utrzymywał po napięciu granicznym. Odczytuje się je na końcu fazy, trwającej dziesięć minut lub dłużej, gdzie płynie mały prąd. Gdy rejestrator jest przy prostowniku, spadek na przewodach poszerza przedział.",
+      pl: "Najwyższe z niższych napięć, które prostownik utrzymywał po napięciu granicznym. Odczytuje się je na końcu etapu, trwającego dziesięć minut lub dłużej, gdzie płynie mały prąd. Gdy rejestrator jest przy prostowniku, spadek na przewodach poszerza przedział.",
       de: "Die höchste der niedrigeren Spannungen, die das Ladegerät nach der Ladeschlussspannung hielt. Abgelesen wird sie am Ende der Phase, von zehn Minuten oder mehr, wo wenig Strom fließt. Sitzt der Rekorder am Ladegerät, macht der Abfall auf den Leitungen das Intervall breiter.",
     },
     {
@@ -296,7 +296,7 @@ export const methodExplanations = {
     },
     {
       en: "The highest voltage held, at the end of its stage, against the voltage that the maker names for this mode, at the temperature that the battery had: moved by the compensation the maker states; where none is stated, a voltage that compensation would explain cannot be told.",
-      pl: "Najwyższe utrzymywane napięcie, na końcu swojej fazy, wobec napięcia, które producent podaje dla tego trybu, w temperaturze, którą miał akumulator: przesunięte o kompensację podaną przez producenta; gdy jej nie podano, napięcia, które kompensacja by wyjaśniała, nie da się rozstrzygnąć.",
+      pl: "Najwyższe utrzymywane napięcie, na końcu swojego etapu, wobec napięcia, które producent podaje dla tego trybu, w temperaturze, którą miał akumulator: przesunięte o kompensację podaną przez producenta; gdy jej nie podano, napięcia, które kompensacja by wyjaśniała, nie da się rozstrzygnąć.",
       de: "Die höchste gehaltene Spannung, am Ende ihrer Phase, gegen die Spannung, die der Hersteller für diese Betriebsart nennt, bei der Temperatur, die die Batterie hatte: verschoben um die vom Hersteller angegebene Kompensation; wo keine angegeben ist, lässt sich über eine Spannung, die eine Kompensation erklären würde, nichts sagen.",
     },
     {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { reasonsAgainst } from "../../../../lib/project/battery-classes.ts";
 import { openBook } from "../../../../lib/publish/phrases/book.ts";
-import type { Language } from "../../../../lib/publish/phrases/languages.ts";
+import { type Language, languages } from "../../../../lib/publish/phrases/languages.ts";
 import { sayPhrase } from "../../../../lib/publish/phrases/say.ts";
 import { translatePhrase } from "../../../../lib/publish/phrases/translate.ts";
 
@@ -89,6 +90,16 @@ describe("translating a text of the results", () => {
     expect(translatePhrase("density was never read", "pl")).toBe("gęstości nigdy nie odczytano");
     expect(translatePhrase("Density was never read.", "pl")).toBe("Gęstości nigdy nie odczytano.");
     expect(translatePhrase("Density was never read", "de")).toBe("Die Dichte wurde nie abgelesen");
+  });
+
+  it("knows every reason against a charge, which the demo's forecasts do not all give", () => {
+    const frozenAndFlat = reasonsAgainst("gel", 44, 0.05, 1.05, { low: 20, high: 20 }, -20, 2.6);
+    expect(frozenAndFlat).toHaveLength(4);
+    for (const reason of frozenAndFlat)
+      expect(
+        languages.map((language) => translatePhrase(reason, language)),
+        reason,
+      ).not.toContain(undefined);
   });
 
   it("knows nothing of words that people wrote", () => {
