@@ -8,6 +8,7 @@ import { forecast } from "./book/forecast.ts";
 import { labels } from "./book/labels.ts";
 import { logs } from "./book/logs.ts";
 import { methodExplanations } from "./book/method-explanations.ts";
+import { methodSources } from "./book/method-sources.ts";
 import { problems } from "./book/problems.ts";
 import { records } from "./book/records.ts";
 import { rules } from "./book/rules.ts";
@@ -35,5 +36,6 @@ export const chapters: readonly Chapter[] = [
   records,
   labels,
   methodExplanations,
+  methodSources,
   shared,
 ];

@@ -35,12 +35,12 @@ export const spoken: readonly Spoken[] = [
   { name: "problems", field: /doubts\[\]\.(found|expected|mend)$/, least: 0.95 },
   { name: "records' labels", field: /(facts|disclosures|operator|stated)\[\]\.label$|instruments\[\]\.role$/, least: 0.95 },
   { name: "files", field: /files\[\]\.what$|notPublished\[\]\.why$|corrections\[\]\.kind$|status$/, least: 0.95 },
-  { name: "methods", field: /methods\[\]\.explain$/, least: 0.95 },
+  { name: "methods", field: /methods\[\]\.(explain|source|checkedBy\[\])$/, least: 0.95 },
   { name: "rules", field: /rules\[\]\.(label|value|source)$/, least: 0.95 },
   { name: "how logs were read", field: /readAs\[\]\.(what|from)$|sampleRead$/, least: 0.95 },
 ];
 
-/** Fields without generated words: identities, names, values, and what people wrote themselves. Formulas, sources and checks of methods stay English. */
+/** Fields without generated words: identities, names, values, and what people wrote themselves. A method's formula may be signs alone. */
 export const unspoken: readonly RegExp[] = [
   /(schemaVersion|methodVersion|toolVersion|sha256|file|path|download|place|unit|method|basis|letters|kind|weight|currency|language)$/,
   /(^|[.\]])(id|of|on|off|at|start|end|by|endedBy|limitedBy|confidence|witness|setBy|figure|recording|recorder|connection|test|charger|mode|construction)$/,
