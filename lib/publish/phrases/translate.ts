@@ -18,6 +18,12 @@ export function phraseBook(): Book {
   return opened;
 }
 
+/** Characters of the longest text that is looked up: three times what the longest explanation has. Longer ones are somebody's prose. */
+const longestText = 2000;
+
+/** Sentences that one phrase can hold at most; the longest explanations have six. */
+const mostSentences = 8;
+
 /**
  * Translates a generated text of the results.
  *
@@ -28,6 +34,7 @@ export function phraseBook(): Book {
  *   are those of the text, written as the language writes numbers.
  */
 export function translatePhrase(text: string, language: Language): string | undefined {
+  if (text.length > longestText) return undefined;
   return translateWhole(text, language) ?? translateSentences(text, language);
 }
 
@@ -57,7 +64,8 @@ function clausesOf(text: string): string[] {
 
 /** Several sentences in one string: as many as are one phrase together, then the rest in the same way. */
 function translateSentences(text: string, language: Language): string | undefined {
-  for (const { index } of [...text.matchAll(/(?<=[.?!]) (?=\p{Lu})/gu)].reverse()) {
+  const ends = [...text.matchAll(/(?<=[.?!]) (?=\p{Lu})/gu)].slice(0, mostSentences);
+  for (const { index } of ends.reverse()) {
     const first = translateWhole(text.slice(0, index), language);
     const rest = first === undefined ? undefined : translatePhrase(text.slice(index + 1), language);
     if (first !== undefined && rest !== undefined) return `${first} ${rest}`;

@@ -176,7 +176,7 @@ export const shared = {
     {
       en: "13.5 to 13.8 V, taken as for calcium batteries (common practice)",
       pl: "od 13,5 do 13,8 V, przyjęto jak dla akumulatorów wapniowych (powszechna praktyka)",
-      de: "13,5 bis 13,8 V, genommen wie bei Calcium-Batterien (übliche Praxis)",
+      de: "13,5 bis 13,8 V, genommen wie bei Kalzium-Batterien (übliche Praxis)",
     },
     { en: "13.5 to 13.8 V, makers' figures", pl: "od 13,5 do 13,8 V, dane producentów", de: "13,5 bis 13,8 V, Herstellerangaben" },
     {

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reasonsAgainst } from "../../../../lib/project/battery-classes.ts";
 import { openBook } from "../../../../lib/publish/phrases/book.ts";
@@ -105,6 +106,19 @@ describe("translating a text of the results", () => {
   it("knows nothing of words that people wrote", () => {
     expect(translatePhrase("Cable knocked loose at the recorder in the third hour", "de")).toBeUndefined();
     expect(translatePhrase("", "pl")).toBeUndefined();
+  });
+
+  it("never throws, whatever the text, and leaves prose alone", () => {
+    const pieces = fc.constantFrom("no density was read", "; ", ". ", ": ", " and ", "12.5 V", '"', "{", "visit 3", "A", " ", "not known");
+    const run = fc.property(
+      fc.oneof(
+        fc.string(),
+        fc.array(pieces, { maxLength: 12 }).map((some) => some.join("")),
+      ),
+      (text) => ["string", "undefined"].includes(typeof translatePhrase(text, "pl")),
+    );
+    fc.assert(run, { seed: 7, numRuns: 500 });
+    expect(translatePhrase("No density was read. ".repeat(200), "de")).toBeUndefined();
   });
 
   it("is as careful as the English: a recording that ended is no charger that finished, a projection stays one", () => {
