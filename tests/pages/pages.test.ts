@@ -203,6 +203,17 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
     await close();
   });
 
+  it.each(["/", "/chargers/lantern-eight/", "/tests/lantern-first/"])(
+    "%s fits paper: a browser shrinks all that is too wide",
+    async (path) => {
+      // A4 less its margins of 14 mm, at 96 px an inch.
+      const { page, close } = await open(path, { viewport: { width: 688, height: 1000 } });
+      await page.emulateMedia({ media: "print" });
+      expect(await page.evaluate(() => document.scrollingElement?.scrollWidth)).toBe(688);
+      await close();
+    },
+  );
+
   it("prints what is folded away, and leaves out what only a screen can do", async () => {
     const { page, close } = await open("/chargers/lantern-eight/");
     await page.emulateMedia({ media: "print" });

@@ -10,6 +10,7 @@ import type { ChargerResult } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { CautionBox } from "./caution-box.tsx";
 import { Corrections, MakerAnswer } from "./charger-disclosures.tsx";
+import { ChargerGlance } from "./charger-glance.tsx";
 import { ModeSection, Stated } from "./charger-modes.tsx";
 import { CostByTest, Evidence, TestsTable } from "./charger-tests.tsx";
 import { ClaimsKey } from "./claims-table.tsx";
@@ -75,6 +76,7 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         <p class="quiet">
           {charger.maker ?? "Maker not stated"} · <Price price={charger.price} />
         </p>
+        <ChargerGlance results={results} charger={charger} />
         <Contents sections={sections} />
         <h2 id="claims">Does it do what it says?</h2>
         {charger.modes.map((mode) => (

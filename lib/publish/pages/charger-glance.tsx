@@ -1,0 +1,38 @@
+/** A charger at a glance: its most telling test as a strip, and the figures that a buyer compares by. The comparison shows the same. */
+import { figureFinder } from "../figure-finder.ts";
+import { testPath } from "../links.ts";
+import type { ChargerResult } from "../results.ts";
+import type { ResultsFolder } from "../results-folder.ts";
+import { chargerGroups, firstFigures } from "./comparison/groups.ts";
+import { EvidenceStrip } from "./evidence-strip.tsx";
+import { FigureValue } from "./figure-value.tsx";
+import { Link } from "./site-context.tsx";
+
+/** Nothing at all for a charger that was not tested. */
+export function ChargerGlance({ results, charger }: { results: ResultsFolder; charger: ChargerResult }) {
+  const group = chargerGroups(results.index.rows).find(({ shown }) => shown.charger.id === charger.id);
+  if (group === undefined) return null;
+  const { shown } = group;
+  const find = figureFinder([results.test(shown.test.id)], charger);
+  const figures = firstFigures.flatMap((id) => shown.figures.filter((figure) => figure.id === id));
+  return (
+    <div class="glance">
+      <EvidenceStrip timeline={shown.timeline} size="row" />
+      <p class="quiet">
+        <Link to={testPath(shown.test.id)}>{shown.test.name}</Link>
+      </p>
+      <dl>
+        {figures.map((figure) => (
+          <div key={figure.id}>
+            <dt>{figure.label}</dt>
+            <dd>
+              <Link to={find(`${figure.of}#${figure.id}`) ?? testPath(shown.test.id)}>
+                <FigureValue figure={figure} />
+              </Link>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </div>
+  );
+}
