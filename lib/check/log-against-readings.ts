@@ -64,9 +64,10 @@ export function checkLogAgainstReadings(
 function windowAround({ elapsedS, lines }: Samples, values: Float64Array, atS: number): Window | undefined {
   if (!(atS >= (elapsedS[0] ?? Number.NaN)) || !(atS <= (elapsedS.at(-1) ?? Number.NaN))) return undefined;
   let window: Window | undefined;
-  for (const [row, timeS] of elapsedS.entries()) {
+  for (let row = 0; row < elapsedS.length; row++) {
+    if (Math.abs((elapsedS[row] as number) - atS) > besideS) continue;
     const value = values[row] ?? Number.NaN;
-    if (Math.abs(timeS - atS) > besideS || Number.isNaN(value)) continue;
+    if (Number.isNaN(value)) continue;
     const line = lines[row] ?? 1;
     window =
       window === undefined

@@ -6,6 +6,8 @@ import { present, round } from "./log/facts.ts";
 /** Fewer rows, or fewer different values, may look coarse by chance. */
 const fewestRows = 100;
 const fewestValues = 8;
+/** The first rows of a log mostly show its steps. */
+const rowsLookedAtFirst = 20_000;
 /** A step of one and a half stated resolutions cannot come from it. */
 const coarserThan = 1.5;
 
@@ -29,8 +31,9 @@ export function checkLogResolution(
     ] as const
   ).flatMap(([quantity, unit, values]) => {
     const stated = measures[quantity]?.resolution;
-    const step = stated === undefined ? undefined : stepOf(values, stated);
-    if (stated === undefined || step === undefined || step < coarserThan * stated) return [];
+    if (stated === undefined || showsStep(values.subarray(0, rowsLookedAtFirst), stated)) return [];
+    const step = stepOf(values, stated);
+    if (step === undefined || step < coarserThan * stated) return [];
     return [
       {
         id: "log-coarse",
@@ -46,9 +49,15 @@ export function checkLogResolution(
   });
 }
 
+/** Whether rows show the stated step already; then no further row can take it back, and a long log need not be put in order. */
+function showsStep(values: Float64Array, stated: number): boolean {
+  const step = stepOf(values, stated);
+  return step !== undefined && step < coarserThan * stated;
+}
+
 /** The smallest difference between two different values of a column; undefined where there are too few to tell. */
 function stepOf(values: Float64Array, stated: number): number | undefined {
-  const sorted = present(values).sort();
+  const sorted = present(values).slice().sort();
   if (sorted.length < fewestRows) return undefined;
   let step = Number.POSITIVE_INFINITY;
   let different = 1;

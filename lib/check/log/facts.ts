@@ -44,12 +44,24 @@ export function problemOfLog(id: string, facts: LogFacts, { level, row, found, e
 /** Four digits are enough to see a wrong unit. */
 export const round = (value: number): number => Number(value.toPrecision(4));
 
-/** Values that are there. */
-export const present = (values: Float64Array): Float64Array => values.filter((value) => !Number.isNaN(value));
+/** Values that are there: the column itself where none is missing, which is not to be written to. */
+export function present(values: Float64Array): Float64Array {
+  let missing = 0;
+  for (let row = 0; row < values.length; row++) if (Number.isNaN(values[row])) missing++;
+  return missing === 0 ? values : values.filter((value) => !Number.isNaN(value));
+}
 
-/** The highest of many values; NaN where there are none. Spreading them over Math.max would overflow the stack. */
-export const highest = (values: Float64Array): number =>
-  values.reduce((high, value) => (value > high || Number.isNaN(high) ? value : high), Number.NaN);
+/** The lowest and the highest of the values that are there; undefined where there are none. */
+export function rangeOf(values: Float64Array): { readonly low: number; readonly high: number } | undefined {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (let row = 0; row < values.length; row++) {
+    const value = values[row] as number;
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  return low <= high ? { low, high } : undefined;
+}
 
 /** Rows of a check in words: the first three, and how many more. */
 export function rowsInWords(rows: readonly number[], say: (row: number) => string): string {

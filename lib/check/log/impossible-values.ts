@@ -12,7 +12,7 @@ export function findImpossibleValues({ samples, battery }: LogFacts): Finding[] 
   const findings: Finding[] = [];
   const tell = (name: string, unit: string, values: Float64Array, low: number, high: number): void => {
     const rows: number[] = [];
-    for (const [row, value] of values.entries()) if (value < low || value > high) rows.push(row);
+    for (let row = 0; row < values.length; row++) if ((values[row] as number) < low || (values[row] as number) > high) rows.push(row);
     // A log of which most is outside has another unit or column, and other checks say so.
     if (rows.length === 0 || rows.length * 2 > values.length) return;
     findings.push({

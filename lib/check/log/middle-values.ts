@@ -1,5 +1,5 @@
 import { median } from "../../signal/order-statistics.ts";
-import { type Finding, type LogFacts, present, round } from "./facts.ts";
+import { type Finding, type LogFacts, present, rangeOf, round } from "./facts.ts";
 
 /** No lead-acid cell on charge, at rest or in discharge lies outside this, V: wide enough for any fault, narrow enough for a wrong unit. */
 const cellRangeV = { low: 1, high: 3.2 };
@@ -10,10 +10,12 @@ const drainShareOfC = 0.02;
 
 /** The middle voltage is none that this battery can have. A wrong unit or column moves the middle by a factor; a freak row does not. */
 export function findMiddleVoltage({ samples, battery }: LogFacts): Finding[] {
-  const voltagesV = present(samples.voltagesV);
-  const middleV = median(voltagesV);
   const fits = (value: number): boolean => value / battery.cells >= cellRangeV.low && value / battery.cells <= cellRangeV.high;
-  if (voltagesV.length === 0 || fits(middleV) || isSwapped(samples.currentsA, middleV, fits)) return [];
+  const rangeV = rangeOf(samples.voltagesV);
+  // Where the lowest and the highest fit, so does what lies between them: most logs need no middle.
+  if (rangeV === undefined || (fits(rangeV.low) && fits(rangeV.high))) return [];
+  const middleV = median(present(samples.voltagesV));
+  if (fits(middleV) || isSwapped(samples.currentsA, middleV, fits)) return [];
   const slip = fits(middleV / 1000)
     ? `; read as mV it would be ${round(middleV / 1000)} V: unit: mV`
     : fits(middleV * 1000)
@@ -31,10 +33,12 @@ export function findMiddleVoltage({ samples, battery }: LogFacts): Finding[] {
 
 /** The column read as voltage holds none, and the one read as current does. */
 export function findSwappedColumns({ samples, battery }: LogFacts): Finding[] {
-  const middleV = median(present(samples.voltagesV));
-  const middleA = median(present(samples.currentsA));
   const fits = (value: number): boolean => value / battery.cells >= cellRangeV.low && value / battery.cells <= cellRangeV.high;
+  const rangeV = rangeOf(samples.voltagesV);
+  if (rangeV === undefined || (fits(rangeV.low) && fits(rangeV.high))) return [];
+  const middleV = median(present(samples.voltagesV));
   if (!isSwapped(samples.currentsA, middleV, fits)) return [];
+  const middleA = median(present(samples.currentsA));
   return [
     {
       level: "error",
@@ -47,8 +51,9 @@ export function findSwappedColumns({ samples, battery }: LogFacts): Finding[] {
 
 /** A current whose middle is narrow round what the battery's voltage can be: a charging current falls over a log, a voltage does not. */
 function isSwapped(currentsA: Float64Array, middleV: number, fits: (value: number) => boolean): boolean {
+  if (fits(middleV)) return false;
   const values = present(currentsA);
-  if (values.length < 2 || fits(middleV) || Number.isNaN(middleV)) return false;
+  if (values.length < 2) return false;
   const middle = median(values);
   const isNarrow = values.every((value) => Math.abs(value - middle) < 0.5 * Math.abs(middle));
   return isNarrow && fits(middle);
@@ -56,14 +61,16 @@ function isSwapped(currentsA: Float64Array, middleV: number, fits: (value: numbe
 
 /** The middle current is more than any charger gives a battery of this size. */
 export function findMiddleCurrent({ samples, battery }: LogFacts): Finding[] {
-  const currentsA = present(samples.currentsA).map(Math.abs);
-  const middleA = median(currentsA);
-  if (currentsA.length === 0 || middleA <= highestCurrentShareOfC * battery.capacityAh) return [];
+  const rangeA = rangeOf(samples.currentsA);
+  const highestA = highestCurrentShareOfC * battery.capacityAh;
+  if (rangeA === undefined || (rangeA.low >= -highestA && rangeA.high <= highestA)) return [];
+  const middleA = median(present(samples.currentsA).map(Math.abs));
+  if (middleA <= highestA) return [];
   return [
     {
       level: "error",
       found: `a middle current of ${round(middleA)} A`,
-      expected: `at most ${round(highestCurrentShareOfC * battery.capacityAh)} A for a battery of ${battery.capacityAh} Ah`,
+      expected: `at most ${round(highestA)} A for a battery of ${battery.capacityAh} Ah`,
       mend: "check the unit of current in the recorder's dialect: a file in mA needs unit: mA",
     },
   ];
@@ -71,11 +78,17 @@ export function findMiddleCurrent({ samples, battery }: LogFacts): Finding[] {
 
 /** Taken as a whole, the log discharges the battery. */
 export function findTurnedSign({ samples, battery }: LogFacts): Finding[] {
-  const currentsA = present(samples.currentsA);
-  if (!samples.hasCurrent || currentsA.length === 0) return [];
-  const sumA = currentsA.reduce((sum, value) => sum + value, 0);
+  let sumA = 0;
+  let count = 0;
+  for (let row = 0; row < samples.currentsA.length; row++) {
+    const currentA = samples.currentsA[row] as number;
+    if (Number.isNaN(currentA)) continue;
+    sumA += currentA;
+    count++;
+  }
+  if (!samples.hasCurrent || count === 0) return [];
   const spanH = ((samples.elapsedS.at(-1) ?? 0) - (samples.elapsedS[0] ?? 0)) / 3600;
-  if ((sumA / currentsA.length) * spanH >= -drainShareOfC * battery.capacityAh) return [];
+  if ((sumA / count) * spanH >= -drainShareOfC * battery.capacityAh) return [];
   return [
     {
       level: "doubt",

@@ -9,9 +9,11 @@ const smallestW = 1;
 
 /** Voltage times current against the power column, by the middle of their ratios. */
 export function findPowerMismatch({ samples }: LogFacts): Finding[] {
+  const { powersW = new Float64Array(0) } = samples;
   const ratios: number[] = [];
   let row = -1;
-  for (const [index, powerW] of (samples.powersW ?? new Float64Array(0)).entries()) {
+  for (let index = 0; index < powersW.length; index++) {
+    const powerW = powersW[index] as number;
     const productW = Math.abs((samples.voltagesV[index] ?? Number.NaN) * (samples.currentsA[index] ?? Number.NaN));
     if (!(Math.abs(powerW) > smallestW) || !(productW > 0)) continue;
     ratios.push(productW / Math.abs(powerW));
@@ -20,7 +22,7 @@ export function findPowerMismatch({ samples }: LogFacts): Finding[] {
   if (ratios.length === 0 || row < 0) return [];
   const ratio = median(ratios);
   if (Math.abs(ratio - 1) <= powerWithin) return [];
-  const [voltageV, currentA, powerW] = [samples.voltagesV[row], samples.currentsA[row], samples.powersW?.[row]].map((value) =>
+  const [voltageV, currentA, powerW] = [samples.voltagesV[row], samples.currentsA[row], powersW[row]].map((value) =>
     round(value ?? Number.NaN),
   );
   return [
@@ -43,7 +45,8 @@ const gapIntervals = 5;
 /** The current summed up against the charge column, over the rows between which nothing is missing. */
 export function findChargeMismatch({ samples, battery }: LogFacts): Finding[] {
   const { chargesAh = new Float64Array(0), currentsA, elapsedS, lines } = samples;
-  const steps = Array.from(chargesAh.keys()).flatMap((row) => (row === 0 ? [] : [(elapsedS[row] ?? 0) - (elapsedS[row - 1] ?? 0)]));
+  const steps = new Float64Array(chargesAh.length);
+  for (let row = 1; row < chargesAh.length; row++) steps[row] = (elapsedS[row] ?? 0) - (elapsedS[row - 1] ?? 0);
   const rising = steps.filter((step) => step > 0);
   if (rising.length === 0) return [];
   const longestS = gapIntervals * median(rising);

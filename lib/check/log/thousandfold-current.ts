@@ -1,4 +1,4 @@
-import { type Finding, highest, type LogFacts, present, round } from "./facts.ts";
+import { type Finding, type LogFacts, rangeOf, round } from "./facts.ts";
 
 /** A rise of the terminal voltage that no charge smaller than this share of the capacity, in amperes, brings about; V a cell. Our own rule. */
 const riseVPerCell = 0.1;
@@ -6,11 +6,11 @@ const smallShareOfC = 1 / 1000;
 
 /** Amperes read as milliamperes: a current far too small for the rise of the voltage that it brings about. */
 export function findThousandfoldCurrent({ samples, battery }: LogFacts): Finding[] {
-  const currentsA = present(samples.currentsA).map(Math.abs);
-  const voltagesV = present(samples.voltagesV);
-  if (currentsA.length === 0 || voltagesV.length < 2) return [];
-  const highestA = highest(currentsA);
-  const riseV = highest(voltagesV) - (voltagesV[0] ?? 0);
+  const rangeA = rangeOf(samples.currentsA);
+  const rangeV = rangeOf(samples.voltagesV);
+  if (rangeA === undefined || rangeV === undefined) return [];
+  const highestA = Math.max(Math.abs(rangeA.low), Math.abs(rangeA.high));
+  const riseV = rangeV.high - (samples.voltagesV.find((value) => !Number.isNaN(value)) ?? 0);
   const fits = highestA > 0 && highestA < smallShareOfC * battery.capacityAh && riseV > riseVPerCell * battery.cells;
   if (!fits) return [];
   return [
