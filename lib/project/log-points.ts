@@ -28,35 +28,50 @@ export function thinLog(
   currentsA: ArrayLike<number>,
   count: number,
 ): LogPoint[] {
-  const kept: number[] = [];
-  for (let i = 0; i < elapsedS.length; i++) if (Number.isFinite(voltagesV[i]) && Number.isFinite(currentsA[i])) kept.push(i);
-  const first = kept[0];
-  const last = kept.at(-1);
-  if (kept.length < 3 || first === undefined || last === undefined) return [];
+  const { length, sampleAt } = wholeSamples(elapsedS, voltagesV, currentsA);
+  if (length < 3) return [];
+  const first = sampleAt(0);
+  const last = sampleAt(length - 1);
   const hoursAt = (i: number): number => ((elapsedS[i] ?? 0) - (elapsedS[first] ?? 0)) / 3600;
-  const chargeAh = [0];
-  for (let k = 1; k < kept.length; k++) {
-    const [i, j] = [kept[k - 1] ?? 0, kept[k] ?? 0];
+  const chargeAh = new Float64Array(length);
+  for (let k = 1; k < length; k++) {
+    const [i, j] = [sampleAt(k - 1), sampleAt(k)];
     const meanA = ((currentsA[i] ?? 0) + (currentsA[j] ?? 0)) / 2;
-    chargeAh.push((chargeAh[k - 1] ?? 0) + meanA * (hoursAt(j) - hoursAt(i)));
+    chargeAh[k] = (chargeAh[k - 1] ?? 0) + meanA * (hoursAt(j) - hoursAt(i));
   }
   const meanBetween = (a: number, b: number): number =>
-    ((chargeAh[b] ?? 0) - (chargeAh[a] ?? 0)) / (hoursAt(kept[b] ?? 0) - hoursAt(kept[a] ?? 0));
+    ((chargeAh[b] ?? 0) - (chargeAh[a] ?? 0)) / (hoursAt(sampleAt(b)) - hoursAt(sampleAt(a)));
   const wholeH = hoursAt(last);
   const wholeAh = chargeAh.at(-1) ?? 0;
-  const progress = (k: number): number => hoursAt(kept[k] ?? 0) / wholeH + (wholeAh > 0 ? (chargeAh[k] ?? 0) / wholeAh : 0);
-  const all = progress(kept.length - 1);
+  const progress = (k: number): number => hoursAt(sampleAt(k)) / wholeH + (wholeAh > 0 ? (chargeAh[k] ?? 0) / wholeAh : 0);
+  const all = progress(length - 1);
   const points: LogPoint[] = [];
   let from = 0;
-  for (let k = 1; k < kept.length; k++) {
-    if (progress(k) < (all * (points.length + 1)) / count && k < kept.length - 1) continue;
-    const [startH, endH] = [hoursAt(kept[from] ?? 0), hoursAt(kept[k] ?? 0)];
+  for (let k = 1; k < length; k++) {
+    if (progress(k) < (all * (points.length + 1)) / count && k < length - 1) continue;
+    const [startH, endH] = [hoursAt(sampleAt(from)), hoursAt(sampleAt(k))];
     if (!(endH > startH)) continue;
-    const parts = partsOf(from, k, meanBetween, (sample) => hoursAt(kept[sample] ?? 0));
-    points.push({ endH, currentA: meanBetween(from, k), voltageV: voltagesV[kept[k] ?? 0] ?? Number.NaN, parts });
+    const parts = partsOf(from, k, meanBetween, (sample) => hoursAt(sampleAt(sample)));
+    points.push({ endH, currentA: meanBetween(from, k), voltageV: voltagesV[sampleAt(k)] ?? Number.NaN, parts });
     from = k;
   }
   return points;
+}
+
+/** The samples that have both values, by their order; where all have, as in most logs, nothing is written down of them. */
+function wholeSamples(
+  elapsedS: ArrayLike<number>,
+  voltagesV: ArrayLike<number>,
+  currentsA: ArrayLike<number>,
+): { readonly length: number; sampleAt(order: number): number } {
+  const isWhole = (i: number): boolean => Number.isFinite(voltagesV[i]) && Number.isFinite(currentsA[i]);
+  let length = 0;
+  for (let i = 0; i < elapsedS.length; i++) if (isWhole(i)) length++;
+  if (length === elapsedS.length) return { length, sampleAt: (order) => order };
+  const samples = new Uint32Array(length);
+  let kept = 0;
+  for (let i = 0; i < elapsedS.length; i++) if (isWhole(i)) samples[kept++] = i;
+  return { length, sampleAt: (order) => samples[order] ?? 0 };
 }
 
 /** Cuts the stretch between two kept samples in halves until both carry about the same current, or are short. */
