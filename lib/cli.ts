@@ -19,9 +19,12 @@ const places = (options: { workspace: string; out?: string }): { workspace: stri
   return { workspace, out: options.out === undefined ? path.join(workspace, "_site") : path.resolve(options.out) };
 };
 
-withWorkspace(program.command("build").description("check the data and write the site")).action(async (options) => {
-  process.exitCode = await build(places(options));
-});
+withWorkspace(program.command("build").description("check the data and write the site"))
+  .option("--threads <number>", "how many tests to measure side by side; as many as the machine has processors where left out")
+  .option("--shard <n/of>", "only measure a share of the tests, such as 3/8, for a build that has all shares; publish nothing")
+  .action(async (options) => {
+    process.exitCode = await build({ ...places(options), threads: options.threads, shard: options.shard });
+  });
 withWorkspace(program.command("check").description("check the data; print problems only")).action(async (options) => {
   process.exitCode = await check(places(options));
 });

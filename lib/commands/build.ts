@@ -1,18 +1,76 @@
 import path from "node:path";
-import { writeLogSamples } from "../publish/log-samples/write.ts";
+import { diskEntries } from "../cache/entries.ts";
 import { beginSite, type Staging } from "../publish/publish.ts";
-import { type RunOutcome, run } from "../run.ts";
-import { rememberForecasts } from "./forecast-cache.ts";
+import { parseShard, type Shard } from "../run/shard.ts";
+import { type Measured, measureShard, measureWorkspace } from "../run.ts";
 import { count, countProblems, printProblems, showProgress, tell } from "./terminal.ts";
 
+/** As they stand on the command line. */
+export type BuildOptions = {
+  readonly workspace: string;
+  readonly out: string;
+  readonly threads?: string | undefined;
+  readonly shard?: string | undefined;
+};
+
 /**
- * Builds a site.
+ * Builds a site, or measures a share of one.
  *
  * Tests without errors are published; those with errors are left out and named. Where nothing can be published, the last good site
  * stays.
  * @returns the exit status: 0 where all was published, 1 where anything was not
  */
-export async function build({ workspace, out }: { workspace: string; out: string }): Promise<number> {
+export async function build({ workspace, out, threads, shard }: BuildOptions): Promise<number> {
+  if (threads !== undefined && !/^[1-9]\d?$/.test(threads)) return tellUse(`--threads: expected a number from 1 to 99, found "${threads}"`);
+  const share = shard === undefined ? undefined : parseShard(shard);
+  if (shard !== undefined && share === undefined)
+    return tellUse(`--shard: expected a share such as 3/8 (the third of eight), found "${shard}"`);
+  const most = threads === undefined ? {} : { threads: Number(threads) };
+  return share === undefined ? buildSite(workspace, out, most) : buildShare(workspace, out, share, most);
+}
+
+function tellUse(text: string): 1 {
+  tell(text);
+  return 1;
+}
+
+/** Measures a share of the tests into the cache, for a build that has the caches of all shares. */
+async function buildShare(workspace: string, out: string, shard: Shard, most: { threads?: number }): Promise<number> {
+  const started = performance.now();
+  const reading = showProgress("measuring tests");
+  const assembling = showProgress("forecasting chargers");
+  const entries = diskEntries(cacheFolder(out));
+  try {
+    const { problems, tests, worked } = await measureShard(workspace, shard, {
+      ...most,
+      entries,
+      onTest: (done, total) => reading.update(done, total),
+      onCharger: (done, total) => assembling.update(done, total),
+    });
+    printProblems(problems);
+    const unwritten = entries.takeUnwritten().length;
+    if (unwritten > 0) {
+      tell(
+        `${count(unwritten, "result")} could not be written to ${path.basename(cacheFolder(out))}: is the disk full, or may it not be written to?`,
+      );
+      return 1;
+    }
+    const share = `share ${shard.number} of ${shard.of}`;
+    tell(`${count(tests, "test")} in ${share}, ${worked.tests.length} measured, ${countProblems(problems)}, ${secondsSince(started)} s`);
+    tell("Nothing was published: a build that has the caches of all shares does.");
+    return problems.some((problem) => problem.level === "error") ? 1 : 0;
+  } catch (error) {
+    tell(`The share could not be measured: ${error instanceof Error ? error.message : String(error)}`);
+    return 1;
+  } finally {
+    reading.stop();
+    assembling.stop();
+  }
+}
+
+const secondsSince = (started: number): string => ((performance.now() - started) / 1000).toFixed(1);
+
+async function buildSite(workspace: string, out: string, most: { threads?: number }): Promise<number> {
   const started = performance.now();
   let staging: Staging;
   try {
@@ -22,36 +80,44 @@ export async function build({ workspace, out }: { workspace: string; out: string
   }
   const reading = showProgress("measuring tests");
   const rendering = showProgress("writing pages");
-  let outcome: RunOutcome;
+  const assembling = showProgress("putting chargers together");
+  let outcome: Measured;
   let pages: number;
   try {
-    outcome = await run(workspace, {
+    outcome = await measureWorkspace(workspace, {
+      ...most,
       onTest: (done, total) => reading.update(done, total),
-      forecast: rememberForecasts(path.join(path.dirname(path.resolve(out)), ".ampwitness")),
-      onRecording: (testId, recording, zone) => writeLogSamples(staging.dir, testId, recording, zone),
+      onCharger: (done, total) => assembling.update(done, total),
+      entries: diskEntries(cacheFolder(out)),
     });
     reading.stop();
+    assembling.stop();
     printProblems(outcome.problems);
-    if (outcome.results === undefined) {
+    if (outcome.published === undefined) {
       tell(`Nothing was published: ${countProblems(outcome.problems)}. The last good site stays as it was.`);
       return 1;
     }
-    ({ pages } = await staging.publish(outcome.results, outcome.workspace.files, {
+    ({ pages } = await staging.publish(outcome.published, outcome.workspace.files, {
       onPage: (done, total) => rendering.update(done, total),
     }));
   } catch (error) {
     return tellUnwritable(error);
   } finally {
     reading.stop();
+    assembling.stop();
     rendering.stop();
     await staging.abandon();
   }
-  const seconds = ((performance.now() - started) / 1000).toFixed(1);
   tell(
-    `${count(outcome.testsRead, "test")} read, ${count(outcome.rows, "row")}, ${countProblems(outcome.problems)}, ${count(pages, "page")}, ${seconds} s`,
+    `${count(outcome.testsRead, "test")} read, ${count(outcome.rows, "row")}, ${countProblems(outcome.problems)}, ${count(pages, "page")}, ${secondsSince(started)} s`,
   );
-  for (const { what, why } of outcome.results.index.notPublished) tell(`Not published: ${what}, since ${why}.`);
+  for (const { what, why } of outcome.published.index.notPublished) tell(`Not published: ${what}, since ${why}.`);
   return outcome.problems.some((problem) => problem.level === "error") ? 1 : 0;
+}
+
+/** Where builds keep what they worked out: beside the site, so that it is never published. */
+export function cacheFolder(out: string): string {
+  return path.join(path.dirname(path.resolve(out)), ".ampwitness");
 }
 
 function tellUnwritable(error: unknown): 1 {

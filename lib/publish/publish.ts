@@ -2,8 +2,12 @@
 import { constants } from "node:fs";
 import { copyFile, mkdir, readdir, rename, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { digestOf } from "../cache/digest.ts";
 import type { InputFile } from "../read/workspace-files.ts";
+import { digestsOf } from "../run/jobs.ts";
+import type { Published } from "../run/published.ts";
 import { rawAddress } from "./assemble/recording.ts";
+import { logSampleFiles } from "./log-samples/write.ts";
 import { renderSite } from "./render-site.ts";
 import type { Results } from "./results.ts";
 import { resultSchemas } from "./schemas.ts";
@@ -15,7 +19,7 @@ export type Staging = {
   /** Where the new site stands until it is whole. */
   readonly dir: string;
   /** Completes the site from the results and puts it in place. */
-  publish(results: Results, files: readonly InputFile[], effects?: PublishEffects): Promise<{ pages: number }>;
+  publish(results: Published, files: readonly InputFile[], effects?: PublishEffects): Promise<{ pages: number }>;
   /** Throws the new site away; the last good one stays. Safe to call after publishing. */
   abandon(): Promise<void>;
 };
@@ -61,10 +65,25 @@ export async function publish(
 ): Promise<{ pages: number }> {
   const staging = await beginSite(outDir);
   try {
-    return await staging.publish(results, files, effects);
+    return await staging.publish(inMemory(results), files, effects);
   } finally {
     await staging.abandon();
   }
+}
+
+/** Results that are all in memory, without samples. */
+function inMemory({ index, tests, chargers }: Results): Published {
+  const published = <T extends { readonly id: string }>(value: T) => ({
+    id: value.id,
+    key: digestOf(value),
+    digests: digestsOf(value),
+    result: async () => value,
+  });
+  return {
+    index,
+    tests: tests.map((test) => ({ ...published(test), samples: async () => [] })),
+    chargers: chargers.map(published),
+  };
 }
 
 /** Numbers keep twelve digits: more than any figure carries, and the same on every machine. */
@@ -74,18 +93,26 @@ function toJson(value: unknown): string {
   return `${JSON.stringify(value, rounded, 1)}\n`;
 }
 
-async function writeResults({ index, tests, chargers }: Results, dir: string): Promise<void> {
+async function writeResults({ index, tests, chargers }: Published, dir: string): Promise<void> {
   for (const folder of ["tests", "chargers", "schemas"]) await mkdir(path.join(dir, "data", folder), { recursive: true });
   await writeFile(path.join(dir, "data/index.json"), toJson(index));
-  for (const test of tests) await writeFile(path.join(dir, `data/tests/${test.id}.json`), toJson(test));
-  for (const charger of chargers) await writeFile(path.join(dir, `data/chargers/${charger.id}.json`), toJson(charger));
+  for (const test of tests) {
+    await writeFile(path.join(dir, `data/tests/${test.id}.json`), toJson(await test.result()));
+    for (const { recording, log } of await test.samples())
+      for (const [file, bytes] of logSampleFiles(test.id, recording, log)) {
+        await mkdir(path.dirname(path.join(dir, file)), { recursive: true });
+        await writeFile(path.join(dir, file), bytes);
+      }
+  }
+  for (const charger of chargers) await writeFile(path.join(dir, `data/chargers/${charger.id}.json`), toJson(await charger.result()));
   for (const [name, schema] of Object.entries(resultSchemas()))
     await writeFile(path.join(dir, `data/schemas/${name}.schema.json`), toJson(schema));
 }
 
 /** Copies the files that published figures rest on, byte for byte. */
-async function copyRawFiles(results: Results, files: readonly InputFile[], dir: string): Promise<void> {
-  const wanted = new Set(results.tests.flatMap((test) => test.files.map((file) => file.path)));
+async function copyRawFiles({ tests }: Published, files: readonly InputFile[], dir: string): Promise<void> {
+  const wanted = new Set<string>();
+  for (const test of tests) for (const file of (await test.result()).files) wanted.add(file.path);
   for (const file of files) {
     if (!wanted.has(file.path)) continue;
     const target = path.join(dir, rawAddress(file.path));

@@ -3,8 +3,43 @@ import { isMap, isNode, isScalar, LineCounter, type Node, parseDocument, type YA
 import type { z } from "zod";
 import type { Checked, Place, Problem } from "../nouns/problem.ts";
 
-/** A record read from YAML: its value, and where each of its fields stands in the file. */
-export type PlacedRecord<T> = { readonly value: T; readonly file: string; placeOf(fieldPath: readonly (string | number)[]): Place };
+/** A record read from YAML: its value, its text, and where each of its fields stands in the file. */
+export type PlacedRecord<T> = PlainRecord<T> & { placeOf(fieldPath: readonly (string | number)[]): Place };
+
+/** A record as plain data, which can be kept, and sent to another thread. */
+export type PlainRecord<T> = { readonly value: T; readonly file: string; readonly text: string };
+
+/**
+ * Gives a record its places back. The text is parsed again when the first place is asked for, which is seldom: only problems have places.
+ */
+export function placeRecord<T>({ value, file, text }: PlainRecord<T>): PlacedRecord<T> {
+  let places: ((fieldPath: readonly (string | number)[]) => Place) | undefined;
+  return {
+    value,
+    file,
+    text,
+    placeOf(fieldPath) {
+      places ??= placesIn(text, file);
+      return places(fieldPath);
+    },
+  };
+}
+
+function placesIn(text: string, file: string): (fieldPath: readonly (string | number)[]) => Place {
+  const { document, lineCounter } = parseYaml(text);
+  return (fieldPath) => {
+    const { line, col } = lineCounter.linePos(offsetOf(document.contents, fieldPath));
+    return { file, line, column: col };
+  };
+}
+
+function parseYaml(text: string) {
+  const lineCounter = new LineCounter();
+  return {
+    document: parseDocument(text, { lineCounter, version: "1.2", schema: "core", uniqueKeys: true, prettyErrors: false }),
+    lineCounter,
+  };
+}
 
 /** A record larger than this is refused: it is not a record any more. */
 const largestRecordBytes = 1_000_000;
@@ -25,8 +60,7 @@ export function readRecord<S extends z.ZodType>(text: string, file: string, sche
       expected: `a record of at most ${largestRecordBytes} characters`,
       mend: "move measurements into readings.csv or logs/; a record only describes",
     });
-  const lineCounter = new LineCounter();
-  const document = parseDocument(text, { lineCounter, version: "1.2", schema: "core", uniqueKeys: true, prettyErrors: false });
+  const { document, lineCounter } = parseYaml(text);
   const at = (offset: number): Place => {
     const { line, col } = lineCounter.linePos(offset);
     return { file, line, column: col };
@@ -52,7 +86,7 @@ export function readRecord<S extends z.ZodType>(text: string, file: string, sche
   }
   const placeOf = (fieldPath: readonly (string | number)[]): Place => at(offsetOf(document.contents, fieldPath));
   const parsed = schema.safeParse(plain ?? {});
-  if (parsed.success) return { value: { value: parsed.data, file, placeOf }, problems: [] };
+  if (parsed.success) return { value: placeRecord({ value: parsed.data, file, text }), problems: [] };
   const problems = parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, plain, schema, placeOf, document.contents, at));
   return { value: undefined, problems };
 }

@@ -8,8 +8,9 @@ import type { Problem } from "../nouns/problem.ts";
 import { type Site, site } from "../nouns/site.ts";
 import { type Test, test } from "../nouns/test.ts";
 import { type Prose, readProse } from "./prose.ts";
-import { type PlacedRecord, readRecord } from "./record.ts";
+import { type PlacedRecord, type PlainRecord, placeRecord, readRecord } from "./record.ts";
 import { type InputFile, listWorkspace } from "./workspace-files.ts";
+import type { WorkspaceMemory } from "./workspace-memory.ts";
 
 export type TestFolder = {
   readonly id: string;
@@ -46,16 +47,21 @@ const idPattern = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
  * Reads a workspace.
  *
  * @param root  the folder that holds data/ and content/
+ * @param memory  what an earlier run found out of files that have not changed since
  * @returns all that could be read, and a problem for all that could not. Nothing is written.
  */
-export async function readWorkspace(root: string): Promise<{ value: Workspace; problems: Problem[] }> {
-  const { files, problems } = await listWorkspace(root);
+export async function readWorkspace(root: string, memory?: WorkspaceMemory): Promise<{ value: Workspace; problems: Problem[] }> {
+  const { files, problems } = await listWorkspace(root, memory);
   const broken = new Set<string>();
   const load = async <S extends z.ZodType>(file: InputFile, schema: S, key: string): Promise<PlacedRecord<z.output<S>> | undefined> => {
+    // A record at the same path was held against the same schema, by the same code.
+    const known = memory?.recordOf(file.path, file.sha256);
+    if (known !== undefined) return placeRecord(known as PlainRecord<z.output<S>>);
     const text = await readUtf8(file, problems);
     const read = text === undefined ? undefined : readRecord(text, file.path, schema);
     problems.push(...(read?.problems ?? []));
     if (read?.value === undefined) broken.add(key);
+    else memory?.noteRecord(file.path, file.sha256, { value: read.value.value, file: file.path, text: read.value.text });
     return read?.value;
   };
 
@@ -66,6 +72,7 @@ export async function readWorkspace(root: string): Promise<{ value: Workspace; p
   const reviews = new Map<string, Prose>();
   const pages = new Map<string, Prose>();
   let siteRecord: PlacedRecord<Site> | undefined;
+  const byTest = filesByTest(files);
 
   for (const file of files) {
     const [, kind, id = ""] = recordPath.exec(file.path) ?? [];
@@ -79,14 +86,14 @@ export async function readWorkspace(root: string): Promise<{ value: Workspace; p
     if (kind === "chargers") put(chargers, id, await load(file, charger, `charger ${id}`));
     else if (kind === "batteries") put(batteries, id, await load(file, battery, `battery ${id}`));
     else if (kind === "instruments") put(instruments, id, await load(file, instrument, `instrument ${id}`));
-    else if (testId !== undefined) tests.push(await readTestFolder(files, file, testId, load, problems));
+    else if (testId !== undefined) tests.push(await readTestFolder(byTest.get(testId) ?? [], file, testId, load, problems));
     else if (sitePath.test(file.path)) siteRecord = await load(file, site, "site");
     else if (content !== null) {
       const text = await readUtf8(file, problems);
       const read = text === undefined ? undefined : readProse(text, file.path);
       problems.push(...(read?.problems ?? []));
       put(content[1] === undefined ? pages : reviews, content[2] ?? "", read?.value);
-    } else problems.push(...strayFile(file, files));
+    } else problems.push(...strayFile(file, byTest));
   }
   problems.push(...recordsWritten(files, /^(data\/(?:site|(?:chargers|batteries|instruments)\/[^/]+|tests\/[^/]+\/test))\.ya?ml$/));
   if (siteRecord === undefined && !broken.has("site"))
@@ -124,14 +131,13 @@ async function readUtf8(file: InputFile, problems: Problem[]): Promise<string | 
 type Load = <S extends z.ZodType>(file: InputFile, schema: S, key: string) => Promise<PlacedRecord<z.output<S>> | undefined>;
 
 async function readTestFolder(
-  files: readonly InputFile[],
+  inside: readonly InputFile[],
   recordFile: InputFile,
   id: string,
   load: Load,
   problems: Problem[],
 ): Promise<TestFolder> {
   const folder = `data/tests/${id}`;
-  const inside = files.filter((file) => file.path.startsWith(`${folder}/`));
   const readings = inside.filter((file) => /^readings\.(csv|xlsx)$/.test(file.path.slice(folder.length + 1)));
   const record = await load(recordFile, test, `test ${id}`);
   if (readings.length > 1)
@@ -152,6 +158,19 @@ async function readTestFolder(
     readingsFile: readings[0],
     logs: inside.filter((file) => file.path.startsWith(`${folder}/logs/`)),
   };
+}
+
+/** The files below each folder of data/tests, by the folder's name. */
+function filesByTest(files: readonly InputFile[]): ReadonlyMap<string, InputFile[]> {
+  const byTest = new Map<string, InputFile[]>();
+  for (const file of files) {
+    const id = /^data\/tests\/([^/]+)\//.exec(file.path)?.[1];
+    if (id === undefined) continue;
+    const known = byTest.get(id);
+    if (known === undefined) byTest.set(id, [file]);
+    else known.push(file);
+  }
+  return byTest;
 }
 
 function badName(file: InputFile, name: string): Problem {
@@ -198,12 +217,13 @@ function testOfFile(file: InputFile): string | undefined {
 }
 
 /** A file that nothing reads: told where it looks like something meant to be read. */
-function strayFile(file: InputFile, files: readonly InputFile[]): Problem[] {
+function strayFile(file: InputFile, byTest: ReadonlyMap<string, readonly InputFile[]>): Problem[] {
   const id = testOfFile(file);
   if (id !== undefined) {
-    const hasRecord = files.some((other) => testPath.exec(other.path)?.[1] === id);
+    const ofTest = byTest.get(id) ?? [];
+    const hasRecord = ofTest.some((other) => testPath.test(other.path));
     // Told once a test, not once a file.
-    if (hasRecord || files.find((other) => testOfFile(other) === id) !== file) return [];
+    if (hasRecord || ofTest.find((other) => testOfFile(other) === id) !== file) return [];
     return [
       {
         id: "test-record-missing",

@@ -46,7 +46,8 @@ export function writeLarge(root: string, { chargers, tests }: LargeSize): void {
   write("data/site.yaml", siteRecord);
   for (const [id, text] of Object.entries(instruments)) write(`data/instruments/${id}.yaml`, text);
   for (const capacityAh of capacitiesAh)
-    for (const construction of constructions) write(`data/batteries/${batteryId(capacityAh, construction)}.yaml`, batteryRecord(capacityAh, construction));
+    for (const construction of constructions)
+      write(`data/batteries/${batteryId(capacityAh, construction)}.yaml`, batteryRecord(capacityAh, construction));
   const invented = Array.from({ length: chargers }, (_, place) => inventCharger(place));
   for (const charger of invented) write(`data/chargers/${charger.id}.yaml`, chargerRecord(charger));
   for (let place = 0; place < tests; place++) {
@@ -167,12 +168,19 @@ function writeTest(write: (path: string, text: string) => void, charger: Invente
     const isRecorded = connection === 1 || random.uniform() > 1 / 8;
     const name = `day-${connection}.csv`;
     records.push(
-      [`  - on: ${iso(onMs)}`, `    off: ${iso(onMs + hours * hourMs)}`, "    endedBy: person", ...(isRecorded ? [`    recordings: [logs/${name}]`] : [])].join("\n"),
+      [
+        `  - on: ${iso(onMs)}`,
+        `    off: ${iso(onMs + hours * hourMs)}`,
+        "    endedBy: person",
+        ...(isRecorded ? [`    recordings: [logs/${name}]`] : []),
+      ].join("\n"),
     );
     if (isRecorded) write(`data/tests/${id}/logs/${name}`, text);
     visits.push(visitRow(onMs + (hours + 6) * hourMs, 1 - missingAh / 1.08 / capacityAh, isSealed, random));
   }
-  const columns = isSealed ? "at,rest_h,rest_V,battery_C,charger" : "at,density_1,density_2,density_3,density_4,density_5,density_6,acid_C,rest_h,rest_V,charger";
+  const columns = isSealed
+    ? "at,rest_h,rest_V,battery_C,charger"
+    : "at,density_1,density_2,density_3,density_4,density_5,density_6,acid_C,rest_h,rest_V,charger";
   write(`data/tests/${id}/readings.csv`, `${columns}\n${visits.join("\n")}\n`);
   write(
     `data/tests/${id}/test.yaml`,
@@ -195,7 +203,9 @@ function visitRow(atMs: number, stateOfCharge: number, isSealed: boolean, random
   const restV = (11.9 + 0.85 * stateOfCharge + 0.01 * random.normal()).toFixed(2);
   const temperatureC = (Math.round(2 * between(15, 22, random)) / 2).toFixed(1);
   if (isSealed) return [at, "6.0", restV, temperatureC, "disconnected"].join(",");
-  const cells = Array.from({ length: 6 }, () => (Math.round((1.1 + 0.18 * stateOfCharge + 0.004 * random.normal()) * 200) / 200).toFixed(3));
+  const cells = Array.from({ length: 6 }, () =>
+    (Math.round((1.1 + 0.18 * stateOfCharge + 0.004 * random.normal()) * 200) / 200).toFixed(3),
+  );
   return [at, ...cells, temperatureC, "6.0", restV, "disconnected"].join(",");
 }
 

@@ -53,8 +53,8 @@ function longestRecording(recordings: readonly MeasuredRecording[]): MeasuredRec
 export type IndexInput = {
   readonly site: Site;
   readonly rows: readonly ComparisonRow[];
-  readonly chargers: readonly ChargerResult[];
-  readonly tests: readonly TestResult[];
+  readonly chargers: readonly Pick<ChargerResult, "id" | "name" | "corrections">[];
+  readonly tests: readonly Pick<TestResult, "id" | "title">[];
   readonly pages: readonly ProseResult[];
   readonly notPublished: SiteIndex["notPublished"];
   readonly files: readonly InputFile[];

@@ -11,11 +11,18 @@ import type { ProseResult, TestResult } from "../results.ts";
 const call = /^\[\[\s*([a-z0-9-]+)(?:\s+of\s+([^\]\s]+))?\s+in\s+([a-z0-9-]+)\s*\]\]$/;
 const anyCall = /\[\[[^\]]*\]\]/g;
 
+/** The tests that words call figures of, by id, each once; whether or not there is such a test. */
+export function testsCalled({ body }: Pick<Prose, "body">): string[] {
+  return [...new Set([...body.matchAll(anyCall)].flatMap(([text]) => call.exec(text)?.[3] ?? []))];
+}
+
 /**
  * Renders words and fills in figures.
  *
  * @param page      path of the page they will stand on, from the site's root
  * @param topLevel  heading level for the highest heading of the words
+ * @param tests     those that the words call figures of, as far as they are published; more do no harm
+ * @param published ids of all published tests, for telling which names there are
  * @returns the words, and a problem for each call that names no figure; words with such a call are not published, with a hole in them
  */
 export function fillProse(
@@ -25,6 +32,7 @@ export function fillProse(
   topLevel: number,
   tests: readonly TestResult[],
   siteLanguage: string,
+  published: readonly string[] = tests.map((test) => test.id),
 ): { value: ProseResult | undefined; problems: Problem[] } {
   const problems: Problem[] = [];
   const links: string[] = [];
@@ -43,7 +51,7 @@ export function fillProse(
         const figures = test === undefined ? [] : allFigures(test);
         const figure = figures.find((candidate) => candidate.id === figureId && candidate.of === (of ?? "test"));
         if (test === undefined || figure === undefined) {
-          problems.push(unknownFigure(text, place, testId, figureId, of ?? "test", tests, figures));
+          problems.push(unknownFigure(text, place, testId, figureId, of ?? "test", published, figures));
           return "";
         }
         const target = `${testPath(test.id)}#${figureAnchor(figure)}`;
@@ -93,12 +101,12 @@ function unknownFigure(
   testId: string,
   figureId: string,
   of: string,
-  tests: readonly TestResult[],
+  published: readonly string[],
   figures: readonly Figure[],
 ): Problem {
   const names = figures.filter((figure) => figure.of === of).map((figure) => figure.id);
   const isTestUnknown = figures.length === 0;
-  const known = isTestUnknown ? tests.map((test) => test.id) : names.length > 0 ? names : [...new Set(figures.map((figure) => figure.of))];
+  const known = isTestUnknown ? published : names.length > 0 ? names : [...new Set(figures.map((figure) => figure.of))];
   const near = nearest(isTestUnknown ? testId : names.length > 0 ? figureId : of, known);
   return {
     id: "prose-figure",

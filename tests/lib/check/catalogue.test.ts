@@ -1,7 +1,6 @@
 /** docs/problems.md names every problem that the code can find, and each of its examples is what the code says. */
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
-import { PassThrough } from "node:stream";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, vi } from "vitest";
 import { formatProblem } from "../../../lib/nouns/problem.ts";
@@ -11,11 +10,11 @@ import { messagesOf } from "./small-workspace.ts";
 /** A file that may not be read: taking away its rights would not keep a superuser from reading it, so the fault is made here. */
 vi.mock("node:fs", async (original) => {
   const real = await original<typeof import("node:fs")>();
-  const createReadStream = (file: string, ...rest: unknown[]) =>
-    path.basename(file) === "locked.jpg"
-      ? new PassThrough().destroy(Object.assign(new Error("no right to read"), { code: "EACCES" }))
-      : Reflect.apply(real.createReadStream, undefined, [file, ...rest]);
-  return { ...real, createReadStream };
+  const readFileSync = (file: string, ...rest: unknown[]) => {
+    if (path.basename(file) === "locked.jpg") throw Object.assign(new Error("no right to read"), { code: "EACCES" });
+    return Reflect.apply(real.readFileSync, undefined, [file, ...rest]);
+  };
+  return { ...real, readFileSync };
 });
 
 const project = fileURLToPath(new URL("../../../", import.meta.url));
@@ -42,7 +41,7 @@ function idsInCode(): Set<string> {
 }
 
 function sourceFiles(): string[] {
-  return ["read", "check", "measure", "judge", "publish", "commands", "."]
+  return ["read", "check", "measure", "judge", "publish", "run", "commands", "."]
     .flatMap((folder) =>
       readdirSync(path.join(project, "lib", folder), { recursive: folder !== ".", withFileTypes: true }).filter((entry) => entry.isFile()),
     )

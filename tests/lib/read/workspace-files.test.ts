@@ -1,7 +1,6 @@
 import { createHash } from "node:crypto";
 import { mkdir, stat, symlink, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { PassThrough } from "node:stream";
 import { describe, expect, it, vi } from "vitest";
 import { formatProblem } from "../../../lib/nouns/problem.ts";
 import { listWorkspace, readText, sha256OfFile } from "../../../lib/read/workspace-files.ts";
@@ -10,11 +9,11 @@ import { withFiles } from "./temp-files.ts";
 /** A file that may not be read: taking away its rights would not keep a superuser from reading it, so the fault is made here. */
 vi.mock("node:fs", async (original) => {
   const real = await original<typeof import("node:fs")>();
-  const createReadStream = (file: string, ...rest: unknown[]) =>
-    path.basename(file) === "locked.jpg"
-      ? new PassThrough().destroy(Object.assign(new Error("no right to read"), { code: "EACCES" }))
-      : Reflect.apply(real.createReadStream, undefined, [file, ...rest]);
-  return { ...real, createReadStream };
+  const readFileSync = (file: string, ...rest: unknown[]) => {
+    if (path.basename(file) === "locked.jpg") throw Object.assign(new Error("no right to read"), { code: "EACCES" });
+    return Reflect.apply(real.readFileSync, undefined, [file, ...rest]);
+  };
+  return { ...real, readFileSync };
 });
 
 describe("files of a workspace", () => {

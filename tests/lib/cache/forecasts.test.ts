@@ -1,8 +1,9 @@
-import { mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { rememberForecasts } from "../../../lib/commands/forecast-cache.ts";
+import { diskEntries, memoryEntries } from "../../../lib/cache/entries.ts";
+import { rememberForecasts } from "../../../lib/cache/forecasts.ts";
 import { forecastMode, type ModeQuestion } from "../../../lib/judge/forecast/forecast-mode.ts";
 
 const folder = mkdtempSync(join(tmpdir(), "forecasts-"));
@@ -26,23 +27,25 @@ describe("remembered forecasts", () => {
   const made = forecastMode(question);
 
   it("are the very ones that would be made anew, the first time as the second", () => {
-    const forecast = rememberForecasts(folder);
+    const forecast = rememberForecasts(diskEntries(folder));
     expect(forecast(question)).toEqual(made);
-    expect(forecast(question)).toEqual(JSON.parse(JSON.stringify(made)));
-    expect(readdirSync(folder)).toHaveLength(1);
+    expect(forecast(question)).toEqual(made);
+    expect(rememberForecasts(diskEntries(folder))(question)).toEqual(made);
+    expect(readdirSync(join(folder, "forecasts"))).toHaveLength(1);
   });
 
   it("are taken from what was kept, and kept apart by the question", () => {
-    const forecast = rememberForecasts(folder);
-    const [kept] = readdirSync(folder);
-    writeFileSync(join(folder, kept ?? ""), JSON.stringify({ ...made, season: [] }));
+    const entries = memoryEntries();
+    const asked: string[] = [];
+    const forecast = rememberForecasts({
+      ...entries,
+      get: <T>(_: string, key: string) => {
+        asked.push(key);
+        return { ...made, season: [] } as T;
+      },
+    });
     expect(forecast(question).season).toEqual([]);
-    expect(forecast({ ...question, claimedAh: { low: 1, high: 200 } }).season).toHaveLength(3);
-  });
-
-  it("are made anew where what was kept is damaged, or the folder cannot be written", () => {
-    for (const name of readdirSync(folder)) writeFileSync(join(folder, name), "{");
-    expect(rememberForecasts(folder)(question)).toEqual(made);
-    expect(rememberForecasts(join(folder, readdirSync(folder)[0] ?? "", "below"))(question)).toEqual(made);
+    forecast({ ...question, claimedAh: { low: 1, high: 200 } });
+    expect(new Set(asked).size).toBe(2);
   });
 });

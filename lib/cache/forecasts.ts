@@ -1,0 +1,31 @@
+/** Remembers forecasts: they take tenths of a second to seconds each, and depend on nothing but the question and the code. */
+import { forecastMode, type ModeForecast, type ModeQuestion } from "../judge/forecast/forecast-mode.ts";
+import { codeVersion } from "./code-version.ts";
+import { digestOf } from "./digest.ts";
+import type { Entries } from "./entries.ts";
+
+/** The code that a forecast is made by: an edit of a check or of a page does not make them anew. */
+export const forecastSources = [
+  "lib/project",
+  "lib/electrochem",
+  "lib/signal",
+  "lib/units",
+  "lib/judge/forecast",
+  "lib/judge/float-window.ts",
+  "lib/judge/voltage-at-temperature.ts",
+  "lib/measure/battery-temperature.ts",
+  "lib/nouns",
+];
+
+/** A forecaster that looks its answers up first. */
+export function rememberForecasts(entries: Entries): (question: ModeQuestion) => ModeForecast {
+  const code = codeVersion(forecastSources);
+  return (question) => {
+    const key = digestOf([code, question]);
+    const known = entries.get<ModeForecast>("forecasts", key);
+    if (known !== undefined) return known;
+    const made = forecastMode(question);
+    entries.put("forecasts", key, made);
+    return made;
+  };
+}
