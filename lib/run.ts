@@ -13,7 +13,7 @@ import { type Entries, memoryEntries } from "./cache/entries.ts";
 import { recallWorkspace } from "./cache/workspace.ts";
 import { type Problem, sortProblems } from "./nouns/problem.ts";
 import type { Forecaster } from "./publish/assemble/forecast.ts";
-import type { Results } from "./publish/results.ts";
+import type { ComparisonRow, Results } from "./publish/results.ts";
 import type { Workspace } from "./read/workspace.ts";
 import { getOrMake, jobsByKey } from "./run/again.ts";
 import { assembleChargers, chargerJobs } from "./run/chargers.ts";
@@ -72,14 +72,14 @@ export async function measureWorkspace(root: string, effects: RunEffects = {}): 
     const chargers = await assembleChargers(ofChargers, all, crew, entries, effects.onCharger);
     const found = [...ofReading, ...tests.problems, ...chargers.problems];
     const resultOf = async (key: string) => (await getOrMake(key, () => testBody(entries, key), all, crew, entries)).result;
-    const { index, problems } = await indexOf(workspace, tests, chargers, found, resultOf);
+    const { index, rows, problems } = await indexOf(workspace, tests, chargers, found, resultOf);
     return {
       workspace,
       problems: sortProblems(problems),
       rows: tests.rows,
       testsRead: jobs.length,
       worked: { tests: tests.worked, chargers: chargers.worked },
-      published: index === undefined ? undefined : publishedOf(index, tests, chargers, all, crew, entries),
+      published: index === undefined ? undefined : publishedOf(index, rows, tests, chargers, all, crew, entries),
     };
   } finally {
     await crew.dismiss();
@@ -92,7 +92,8 @@ export async function run(root: string, effects: RunEffects = {}): Promise<RunOu
   if (published === undefined) return { ...told, results: undefined };
   const tests = await Promise.all(published.tests.map((test) => test.result()));
   const chargers = await Promise.all(published.chargers.map((charger) => charger.result()));
-  return { ...told, results: { index: published.index, tests, chargers } };
+  const index = { ...published.index, rows: published.rows.map(({ text }) => JSON.parse(text) as ComparisonRow) };
+  return { ...told, results: { index, tests, chargers } };
 }
 
 /**

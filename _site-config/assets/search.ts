@@ -2,6 +2,7 @@
 
 type Hit = { readonly raw_url?: string; readonly url: string; readonly meta: { readonly title?: string }; readonly plain_excerpt?: string };
 type Pagefind = {
+  mergeIndex(folder: string): Promise<void>;
   options(options: { excerptLength: number }): Promise<void>;
   debouncedSearch(words: string): Promise<{ results: { data(): Promise<Hit> }[] } | null>;
 };
@@ -18,6 +19,9 @@ let loading: Promise<Pagefind> | undefined;
 function load(): Promise<Pagefind> {
   loading ??= import(new URL("pagefind/pagefind.js", root).href).then(async (pagefind: Pagefind) => {
     await pagefind.options({ excerptLength: 18 });
+    // The index of a large site is in parts; the first is the one that loads the others.
+    const parts: readonly string[] = await (await fetch(new URL("pagefind/parts.json", root))).json();
+    await Promise.all(parts.map((part) => pagefind.mergeIndex(new URL(part, root).href)));
     return pagefind;
   });
   return loading;

@@ -1,6 +1,4 @@
 import { renderCautionsPage } from "../../lib/publish/pages/cautions-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/cautions/index.html" };
-
-export const render = ({ results }: PageData) => renderCautionsPage(results.index);
+export const { data, render } = onePage("cautions/index.html", ({ results }) => renderCautionsPage(results.index));

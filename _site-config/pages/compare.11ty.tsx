@@ -1,6 +1,4 @@
 import { renderSideBySidePage } from "../../lib/publish/pages/side-by-side-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/compare/index.html" };
-
-export const render = ({ results }: PageData) => renderSideBySidePage(results.index);
+export const { data, render } = onePage("compare/index.html", ({ results }) => renderSideBySidePage(results.index));

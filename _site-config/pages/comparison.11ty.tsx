@@ -1,6 +1,4 @@
 import { renderComparisonPage } from "../../lib/publish/pages/comparison-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/index.html" };
-
-export const render = ({ results }: PageData) => renderComparisonPage(results);
+export const { data, render } = onePage("index.html", ({ results }) => renderComparisonPage(results));

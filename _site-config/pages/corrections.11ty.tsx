@@ -1,6 +1,4 @@
 import { renderCorrectionsPage } from "../../lib/publish/pages/corrections-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/corrections/index.html" };
-
-export const render = ({ results }: PageData) => renderCorrectionsPage(results.index);
+export const { data, render } = onePage("corrections/index.html", ({ results }) => renderCorrectionsPage(results.index));

@@ -1,6 +1,4 @@
 import { renderDataPage } from "../../lib/publish/pages/data-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/data/index.html" };
-
-export const render = ({ results }: PageData) => renderDataPage(results.index);
+export const { data, render } = onePage("data/index.html", ({ results }) => renderDataPage(results.index));

@@ -1,6 +1,4 @@
 import { renderFindPage } from "../../lib/publish/pages/find-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/find/index.html" };
-
-export const render = ({ results }: PageData) => renderFindPage(results);
+export const { data, render } = onePage("find/index.html", ({ results }) => renderFindPage(results));

@@ -1,6 +1,4 @@
 import { renderMethodPage } from "../../lib/publish/pages/method-pages.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/method/index.html" };
-
-export const render = ({ results }: PageData) => renderMethodPage(results.index);
+export const { data, render } = onePage("method/index.html", ({ results }) => renderMethodPage(results.index));

@@ -1,6 +1,4 @@
 import { renderNotFoundPage } from "../../lib/publish/pages/not-found-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/404.html" };
-
-export const render = ({ results }: PageData) => renderNotFoundPage(results.index);
+export const { data, render } = onePage("404.html", ({ results }) => renderNotFoundPage(results.index));

@@ -1,13 +1,8 @@
 import { quotePath } from "../../lib/publish/outward/addresses.ts";
 import { quotableCharger } from "../../lib/publish/outward/quotable.ts";
 import { renderChargerQuotePage } from "../../lib/publish/pages/quote-page.tsx";
-import type { OutwardPageData } from "../eleventy.config.ts";
+import { pageForEach } from "../templates.ts";
 
-type Data = OutwardPageData & { readonly id: string };
-
-export const data = {
-  pagination: { data: "chargerIds", size: 1, alias: "id" },
-  permalink: ({ id }: Data) => `/${quotePath(id)}index.html`,
-};
-
-export const render = ({ results, fingerprints, id }: Data) => renderChargerQuotePage(quotableCharger(results, fingerprints, id));
+export const { data, render } = pageForEach("chargerIds", quotePath, ({ results, fingerprints }, id) =>
+  renderChargerQuotePage(quotableCharger(results, fingerprints, id)),
+);

@@ -1,6 +1,4 @@
 import { renderSignsPage } from "../../lib/publish/pages/signs-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { onePage } from "../templates.ts";
 
-export const data = { permalink: "/signs/index.html" };
-
-export const render = ({ results }: PageData) => renderSignsPage(results.index);
+export const { data, render } = onePage("signs/index.html", ({ results }) => renderSignsPage(results.index));

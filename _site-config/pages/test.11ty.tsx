@@ -1,16 +1,9 @@
 import { drawTestCharts } from "../../lib/publish/charts/index.ts";
 import { testPath } from "../../lib/publish/links.ts";
 import { renderTestPage } from "../../lib/publish/pages/test-page.tsx";
-import type { PageData } from "../eleventy.config.ts";
+import { pageForEach } from "../templates.ts";
 
-type Data = PageData & { readonly id: string };
-
-export const data = {
-  pagination: { data: "testIds", size: 1, alias: "id" },
-  permalink: ({ id }: Data) => `/${testPath(id)}index.html`,
-};
-
-export async function render({ results, id }: Data): Promise<string> {
+export const { data, render } = pageForEach("testIds", testPath, async ({ results }, id) => {
   const test = results.test(id);
   return renderTestPage(results, test, await drawTestCharts(test));
-}
+});

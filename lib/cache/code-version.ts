@@ -20,6 +20,7 @@ export const figureSources = [
   "lib/units",
   "lib/publish/assemble",
   "lib/publish/log-samples",
+  "lib/publish/json.ts",
   "lib/publish/links.ts",
   "lib/publish/results.ts",
   "lib/publish/version.ts",

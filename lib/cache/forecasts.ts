@@ -1,5 +1,5 @@
 /** Remembers forecasts: they take tenths of a second to seconds each, and depend on nothing but the question and the code. */
-import { forecastMode, type ModeForecast, type ModeQuestion } from "../judge/forecast/forecast-mode.ts";
+import { forecastMode, hoursOnOwnBattery, type ModeForecast, type ModeQuestion } from "../judge/forecast/forecast-mode.ts";
 import { codeVersion } from "./code-version.ts";
 import { digestOf } from "./digest.ts";
 import type { Entries } from "./entries.ts";
@@ -20,12 +20,17 @@ export const forecastSources = [
 /** A forecaster that looks its answers up first. */
 export function rememberForecasts(entries: Entries): (question: ModeQuestion) => ModeForecast {
   const code = codeVersion(forecastSources);
-  return (question) => {
-    const key = digestOf([code, question]);
-    const known = entries.get<ModeForecast>("forecasts", key);
-    if (known !== undefined) return known;
-    const made = forecastMode(question);
-    entries.put("forecasts", key, made);
+  const recall = <T>(asked: unknown, make: () => T): T => {
+    const key = digestOf([code, asked]);
+    const known = entries.get<{ made: T }>("forecasts", key);
+    if (known !== undefined) return known.made;
+    const made = make();
+    entries.put("forecasts", key, { made });
     return made;
   };
+  // Apart, since another test of a battery changes what is known of it, and nothing of the charger.
+  return ({ ownBatteries, ...mode }) => ({
+    ...recall(mode, () => forecastMode({ ...mode, ownBatteries: [] })),
+    ownBatteries: ownBatteries.map((own) => recall([mode.behaviour, own], () => hoursOnOwnBattery(mode.behaviour, own))),
+  });
 }

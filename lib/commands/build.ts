@@ -72,9 +72,10 @@ const secondsSince = (started: number): string => ((performance.now() - started)
 
 async function buildSite(workspace: string, out: string, most: { threads?: number }): Promise<number> {
   const started = performance.now();
+  const entries = diskEntries(cacheFolder(out));
   let staging: Staging;
   try {
-    staging = await beginSite(out);
+    staging = await beginSite(out, { entries, folder: cacheFolder(out) });
   } catch (error) {
     return tellUnwritable(error);
   }
@@ -88,7 +89,7 @@ async function buildSite(workspace: string, out: string, most: { threads?: numbe
       ...most,
       onTest: (done, total) => reading.update(done, total),
       onCharger: (done, total) => assembling.update(done, total),
-      entries: diskEntries(cacheFolder(out)),
+      entries,
     });
     reading.stop();
     assembling.stop();

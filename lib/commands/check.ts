@@ -8,7 +8,7 @@ export async function check({ workspace }: { workspace: string }): Promise<numbe
   const outcome = await run(workspace, {
     onTest: (done, total) => progress.update(done, total),
     // No problem can come of a forecast, and they are most of the work.
-    forecast: () => ({ reference: null, readyBy: [], season: [] }),
+    forecast: () => ({ reference: null, readyBy: [], season: [], ownBatteries: [] }),
   });
   progress.stop();
   printProblems(outcome.problems);

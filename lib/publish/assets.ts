@@ -9,6 +9,14 @@ const styles = ["site.css", "card.css", "find.css", "side-by-side.css"];
 /** Scripts of several modules, each a folder with an index.ts; only the page that needs one fetches it, the log explorer's when asked for. */
 const bundles = ["explore", "find", "side-by-side"];
 
+/** All that is published, by its path from the site's root. */
+export const assetPaths: readonly string[] = [
+  ...[...scripts, ...bundles].map((name) => `${name}.js`),
+  "site.css",
+  "card.css",
+  "icon.svg",
+].map((name) => `assets/${name}`);
+
 /**
  * Publishes the assets into siteDir/assets.
  * Scripts become classic ones, wrapped in a function, because a module does not load from a memory stick.

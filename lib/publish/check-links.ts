@@ -18,24 +18,54 @@ const attributes = (html: string, names: string) =>
 
 const leadsOutside = (target: string) => /^[a-z][a-z0-9+.-]*:/i.test(target) || target.startsWith("//");
 
+/** What a page links to, short enough to be remembered of every page. */
+export type LinksOfPage = {
+  /** Files that it links to, each once. */
+  readonly files: readonly string[];
+  /** Those of them of which it names an element. */
+  readonly pages: readonly string[];
+};
+
+/** The path at which a site begins on its server, if known: links that start at the server's root are looked up from there. */
+const rootOf = (baseUrl: string | null): string => (baseUrl === null ? "/" : new URL(baseUrl).pathname.replace(/\/?$/, "/"));
+
+/** What a page of a site links to inside the site. A link that climbs out of it counts as one to "". */
+export function linksOf(page: string, html: string, baseUrl: string | null): LinksOfPage {
+  const files = new Set<string>();
+  const pages = new Set<string>();
+  for (const target of new Set(attributes(html, "href|src"))) {
+    if (leadsOutside(target)) continue;
+    const { file = "", fragment } = partsOf(page, target, rootOf(baseUrl));
+    files.add(file);
+    if (fragment && file.endsWith(".html")) pages.add(file);
+  }
+  return { files: [...files], pages: [...pages] };
+}
+
+function partsOf(page: string, target: string, rootPath: string): { file: string | undefined; fragment: string | undefined } {
+  const [path = "", fragment] = target.split("#", 2);
+  return { file: resolveFrom(page, decodeURI(path.split("?")[0] ?? ""), rootPath), fragment };
+}
+
 /**
  * @param siteDir the finished site
- * @param baseUrl where the site will stand, if known: links that start at the server's root are then looked up from there
+ * @param baseUrl where the site will stand, if known
+ * @param pages   the pages to look into; all where left out
  * @returns one sentence for each broken link, in the order of pages; [] where all hold
  */
-export function findBrokenLinks(siteDir: string, baseUrl: string | null): string[] {
-  const rootPath = baseUrl === null ? "/" : new URL(baseUrl).pathname.replace(/\/?$/, "/");
-  const pages = htmlFilesIn(siteDir);
-  const idsOf = new Map(pages.map((page) => [page, new Set(attributes(readFileSync(join(siteDir, page), "utf8"), "id"))]));
+export function findBrokenLinks(siteDir: string, baseUrl: string | null, pages: readonly string[] = htmlFilesIn(siteDir)): string[] {
+  const rootPath = rootOf(baseUrl);
+  const known = new Map<string, ReadonlySet<string>>();
+  const idsOf = (page: string): ReadonlySet<string> => {
+    const ids = known.get(page) ?? new Set(attributes(readFileSync(join(siteDir, page), "utf8"), "id"));
+    known.set(page, ids);
+    return ids;
+  };
   const explain = ({ page, target }: Link): string | undefined => {
-    const [path = "", fragment] = target.split("#", 2);
-    const decoded = decodeURI(path.split("?")[0] ?? "");
-    const file = resolveFrom(page, decoded, rootPath);
+    const { file, fragment } = partsOf(page, target, rootPath);
     if (file === undefined || !isFile(join(siteDir, file))) return `${page}: expected a file at "${target}", found none`;
     if (!fragment || !file.endsWith(".html")) return undefined;
-    return idsOf.get(file)?.has(decodeURIComponent(fragment))
-      ? undefined
-      : `${page}: expected an element "${fragment}" in ${file}, found none`;
+    return idsOf(file).has(decodeURIComponent(fragment)) ? undefined : `${page}: expected an element "${fragment}" in ${file}, found none`;
   };
   return pages.flatMap((page) => {
     const targets = new Set(attributes(readFileSync(join(siteDir, page), "utf8"), "href|src"));

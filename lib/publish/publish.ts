@@ -1,20 +1,25 @@
 /** Writes a site: results first, then everything made from them; and puts it in place only when it is whole. */
-import { constants } from "node:fs";
-import { copyFile, mkdir, readdir, rename, rm, stat, writeFile } from "node:fs/promises";
+import { mkdirSync, renameSync, rmSync } from "node:fs";
+import { mkdir, readdir, rename, rm, stat } from "node:fs/promises";
 import path from "node:path";
+import { codeVersion, siteSources } from "../cache/code-version.ts";
 import { digestOf } from "../cache/digest.ts";
+import type { Entries } from "../cache/entries.ts";
 import type { InputFile } from "../read/workspace-files.ts";
-import { digestsOf } from "../run/jobs.ts";
+import { digestsOf, rowText } from "../run/jobs.ts";
 import type { Published } from "../run/published.ts";
-import { rawAddress } from "./assemble/recording.ts";
-import { logSampleFiles } from "./log-samples/write.ts";
-import { renderSite } from "./render-site.ts";
+import { siteMaker } from "./keep/maker.ts";
+import { emptyRecord, type SiteRecord } from "./keep/site-record.ts";
+import { makeTwin, trustedFiles } from "./keep/twin.ts";
+import { renderWith } from "./render-site.ts";
 import type { Results } from "./results.ts";
-import { resultSchemas } from "./schemas.ts";
+import { openPublished } from "./results-folder.ts";
+import { digestOfSource } from "./sources.ts";
+import { writeResults } from "./write-results.ts";
 
-export type PublishEffects = { onPage?(done: number, total: number): void };
+export type PublishEffects = { onPage?: ((done: number, total: number) => void) | undefined };
 
-/** A site in the making: a fresh folder beside the one that is published. */
+/** A site in the making: a folder beside the one that is published. */
 export type Staging = {
   /** Where the new site stands until it is whole. */
   readonly dir: string;
@@ -24,32 +29,96 @@ export type Staging = {
   abandon(): Promise<void>;
 };
 
+/** Where a site's twin and what is remembered of it are kept. */
+export type KeptSite = { readonly entries: Entries; readonly folder: string };
+
 /**
  * Begins a site.
  *
- * Everything is written into a fresh folder beside the published one, checked there, and put in place by renaming: the old site is moved
- * aside, the new one moved in, the old one removed. Where anything fails, the last good site stays as it was.
+ * Everything is written into a folder beside the published one, checked there, and put in place by renaming: the old site is moved aside,
+ * the new one moved in. Where anything fails, the last good site stays as it was. Where the last build left a twin of the site
+ * (lib/publish/keep/twin.ts), that is the folder, and only what has changed is made anew; the old site then becomes the twin.
  *
  * @param outDir  the site's folder; its parent must be writable
+ * @param kept    where the twin is; without it the site is made anew as a whole
  * @throws where the folder holds something that is no site of ours
  */
-export async function beginSite(outDir: string): Promise<Staging> {
+export async function beginSite(outDir: string, kept?: KeptSite): Promise<Staging> {
   await refuseForeignFolder(outDir);
   await restoreAfterCrash(outDir);
   const dir = `${outDir}.new-${process.pid}`;
   await rm(dir, { recursive: true, force: true });
+  const twin = kept === undefined ? undefined : twinOf(kept, outDir);
+  const last = twin === undefined ? undefined : await takeTwin(twin, dir);
   await mkdir(dir, { recursive: true });
+  let isPublished = false;
   return {
     dir,
     publish: async (results, files, effects = {}) => {
-      await writeResults(results, dir);
-      await copyRawFiles(results, files, dir);
-      const rendered = await renderSite(dir, effects);
-      await swap(dir, outDir);
+      const code = codeVersion(siteSources);
+      const record = last ?? emptyRecord(code);
+      const trusted = trustedFiles(dir, record);
+      const maker = siteMaker(dir, code, record, trusted, digestOfSource(results, files));
+      await writeResults(results, files, maker);
+      const rendered = await renderWith(maker, openPublished(dir, results), effects);
+      const made = maker.finish();
+      const old = await swap(dir, outDir);
+      isPublished = true;
+      if (twin !== undefined) keepTwin(twin, last, old, outDir, made);
+      if (old !== undefined) await rm(old, { recursive: true, force: true });
       return rendered;
     },
-    abandon: () => rm(dir, { recursive: true, force: true }),
+    abandon: async () => {
+      if (isPublished) return;
+      // What was changed in it has other stamps than recorded, so it can be the twin again.
+      if (twin !== undefined && last !== undefined && !(await exists(twin.dir))) await rename(dir, twin.dir).catch(() => undefined);
+      await rm(dir, { recursive: true, force: true });
+    },
   };
+}
+
+type Twin = { readonly entries: Entries; readonly key: string; readonly dir: string };
+
+function twinOf({ entries, folder }: KeptSite, outDir: string): Twin {
+  const key = path.basename(outDir);
+  return { entries, key, dir: path.join(folder, "twins", key) };
+}
+
+/** Makes the twin the folder of a new site. Another build that comes meanwhile finds none, and makes its site as a whole. */
+async function takeTwin({ entries, key, dir }: Twin, newDir: string): Promise<SiteRecord | undefined> {
+  const record = entries.get<SiteRecord>("sites", key);
+  if (record === undefined) {
+    await rm(dir, { recursive: true, force: true });
+    return undefined;
+  }
+  try {
+    await rename(dir, newDir);
+    return record;
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Makes the old site the twin of the new one; or a new folder, where it is not known what the old site holds. Where neither can be, there
+ * is no twin, and the next build makes its site as a whole.
+ */
+function keepTwin(
+  { entries, key, dir }: Twin,
+  last: SiteRecord | undefined,
+  old: string | undefined,
+  site: string,
+  made: SiteRecord,
+): void {
+  try {
+    mkdirSync(path.dirname(dir), { recursive: true });
+    if (last === undefined || old === undefined) mkdirSync(dir);
+    else renameSync(old, dir);
+    const was = last === undefined || old === undefined ? emptyRecord(made.code) : { ...last, folders: last.siteFolders };
+    entries.put("sites", key, makeTwin(dir, was, site, made));
+  } catch {
+    rmSync(dir, { recursive: true, force: true });
+  }
 }
 
 /**
@@ -79,46 +148,13 @@ function inMemory({ index, tests, chargers }: Results): Published {
     digests: digestsOf(value),
     result: async () => value,
   });
+  const rows = index.rows.map((row) => ({ charger: row.charger.id, ...rowText(row) }));
   return {
     index,
+    rows,
     tests: tests.map((test) => ({ ...published(test), samples: async () => [] })),
-    chargers: chargers.map(published),
+    chargers: chargers.map((charger) => ({ ...published(charger), rows: rows.filter((row) => row.charger === charger.id) })),
   };
-}
-
-/** Numbers keep twelve digits: more than any figure carries, and the same on every machine. */
-function toJson(value: unknown): string {
-  const rounded = (_: string, inner: unknown): unknown =>
-    typeof inner === "number" && !Number.isInteger(inner) ? Number(inner.toPrecision(12)) : inner;
-  return `${JSON.stringify(value, rounded, 1)}\n`;
-}
-
-async function writeResults({ index, tests, chargers }: Published, dir: string): Promise<void> {
-  for (const folder of ["tests", "chargers", "schemas"]) await mkdir(path.join(dir, "data", folder), { recursive: true });
-  await writeFile(path.join(dir, "data/index.json"), toJson(index));
-  for (const test of tests) {
-    await writeFile(path.join(dir, `data/tests/${test.id}.json`), toJson(await test.result()));
-    for (const { recording, log } of await test.samples())
-      for (const [file, bytes] of logSampleFiles(test.id, recording, log)) {
-        await mkdir(path.dirname(path.join(dir, file)), { recursive: true });
-        await writeFile(path.join(dir, file), bytes);
-      }
-  }
-  for (const charger of chargers) await writeFile(path.join(dir, `data/chargers/${charger.id}.json`), toJson(await charger.result()));
-  for (const [name, schema] of Object.entries(resultSchemas()))
-    await writeFile(path.join(dir, `data/schemas/${name}.schema.json`), toJson(schema));
-}
-
-/** Copies the files that published figures rest on, byte for byte. */
-async function copyRawFiles({ tests }: Published, files: readonly InputFile[], dir: string): Promise<void> {
-  const wanted = new Set<string>();
-  for (const test of tests) for (const file of (await test.result()).files) wanted.add(file.path);
-  for (const file of files) {
-    if (!wanted.has(file.path)) continue;
-    const target = path.join(dir, rawAddress(file.path));
-    await mkdir(path.dirname(target), { recursive: true });
-    await copyFile(file.absolutePath, target, constants.COPYFILE_FICLONE);
-  }
 }
 
 /** A folder that is published into is replaced as a whole, so it must be new, empty, or a site that was published before. */
@@ -131,7 +167,8 @@ async function refuseForeignFolder(outDir: string): Promise<void> {
     throw new Error("the output folder holds other files and would be replaced as a whole; name an empty or new folder with --out");
 }
 
-async function swap(fresh: string, outDir: string): Promise<void> {
+/** Puts the fresh site in place. @returns where the old one was moved aside; undefined where there was none */
+async function swap(fresh: string, outDir: string): Promise<string | undefined> {
   const old = `${outDir}.old-${process.pid}`;
   await rm(old, { recursive: true, force: true });
   const hadOne = await exists(outDir);
@@ -142,7 +179,7 @@ async function swap(fresh: string, outDir: string): Promise<void> {
     if (hadOne) await rename(old, outDir);
     throw error;
   }
-  await rm(old, { recursive: true, force: true });
+  return hadOne ? old : undefined;
 }
 
 /** A build that was killed between the two renames left the old site aside: it is put back. Half-made folders of dead builds go. */

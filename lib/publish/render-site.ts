@@ -1,57 +1,121 @@
 /** Turns published results into pages. Everything it reads and writes lies in one folder; the same results give the same bytes. */
-import { readFileSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import Eleventy from "@11ty/eleventy";
 import { register } from "tsx/esm/api";
 import { configureEleventy, pageData } from "../../_site-config/eleventy.config.ts";
-import { publishAssets } from "./assets.ts";
-import { findBrokenLinks, htmlFilesIn } from "./check-links.ts";
-import { writeDownloads } from "./downloads/index.ts";
+import { assetPaths, publishAssets } from "./assets.ts";
+import { findBrokenLinks } from "./check-links.ts";
+import { writeComparisonCsv, writeTestDownloads } from "./downloads/index.ts";
 import { writeFindData } from "./find/write-find-data.ts";
-import { wholeAddress } from "./outward/addresses.ts";
-import { type Fingerprints, writeForCrawlers, writeOutward } from "./outward/index.ts";
+import { type SiteMaker, siteMaker } from "./keep/maker.ts";
+import { emptyRecord } from "./keep/site-record.ts";
+import { watchedResults } from "./keep/watched-results.ts";
+import type { DescribedFile } from "./outward/data-package.ts";
+import {
+  describeTest,
+  type Fingerprints,
+  tellSiteVersion,
+  writeArchive,
+  writeChargerFeed,
+  writeChargerPicture,
+  writeForCrawlers,
+  writeSiteCitation,
+  writeSiteFeed,
+  writeSitePackage,
+  writeSitePicture,
+  writeSums,
+} from "./outward/index.ts";
+import { pagesToCheck, type SitePages, sitePages, sumsStep } from "./pages-of-site.ts";
 import { openResults, type ResultsFolder } from "./results-folder.ts";
 import { buildSearchIndex } from "./search-index.ts";
-import { writeCompared } from "./side-by-side/write-compared.ts";
+import { writeCompared, writeComparedIndex } from "./side-by-side/write-compared.ts";
+import type { SitePart } from "./site-part.ts";
 
 const siteConfigDir = fileURLToPath(new URL("../../_site-config/", import.meta.url));
 
 export type RenderOptions = {
   /** Told after each page, and once at the start with 0 done. */
-  readonly onPage?: (done: number, total: number) => void;
+  readonly onPage?: ((done: number, total: number) => void) | undefined;
 };
 
 /**
  * Writes all pages, downloads and the search index of a site, and checks its links.
  * @param siteDir a folder that holds data/index.json, data/tests/*.json, data/chargers/*.json and the raw downloads
- * @returns how many pages were written
+ * @returns how many pages there are
  * Throws where the results do not fit their format, and with the whole list where links are broken.
  */
 export async function renderSite(siteDir: string, options: RenderOptions = {}): Promise<{ pages: number }> {
   const results = openResults(siteDir);
-  publishAssets(`${siteConfigDir}assets`, siteDir);
-  writeDownloads(siteDir, results);
-  writeCompared(siteDir, results);
-  writeFindData(siteDir, results);
-  const fingerprints = writeOutward(siteDir, results);
-  const pages = await writePages(siteDir, results, fingerprints, options);
-  writeForCrawlers(siteDir, results, pagesToBeFound(siteDir, results));
-  await buildSearchIndex(siteDir);
-  const broken = findBrokenLinks(siteDir, results.index.site.baseUrl);
-  if (broken.length > 0) throw new Error(`${broken.length} broken links:\n${broken.join("\n")}`);
-  return { pages };
+  return renderWith(folderMaker(siteDir, results), results, options);
 }
 
-/** Pages that ask search engines neither to stay away nor to show another page instead. */
-function pagesToBeFound(siteDir: string, results: ResultsFolder): string[] {
-  const { baseUrl } = results.index.site;
-  return htmlFilesIn(siteDir).filter((page) => {
-    const html = readFileSync(join(siteDir, page), "utf8");
-    if (html.includes('<meta name="robots" content="noindex"')) return false;
-    const [, shown] = /<link rel="canonical" href="([^"]+)"/.exec(html) ?? [];
-    return baseUrl === null || shown === wholeAddress(baseUrl, page.replace(/(^|\/)index\.html$/, "$1"));
+/** A maker for a folder of results that somebody else wrote: it remembers nothing, and keeps nothing. */
+export function folderMaker(siteDir: string, { index, test }: ResultsFolder): SiteMaker {
+  const maker = siteMaker(siteDir, "", emptyRecord(""), new Set(), () => "");
+  const given = maker.begin("results");
+  given.wrote("data/index.json");
+  for (const { id } of index.chargers) given.wrote(`data/chargers/${id}.json`);
+  for (const { id } of index.tests) given.wrote(`data/tests/${id}.json`);
+  for (const path of new Set(index.tests.flatMap(({ id }) => test(id).files.map((file) => file.download))))
+    if (existsSync(join(siteDir, path))) given.wrote(path);
+  return maker;
+}
+
+/** Renders a site whose results are there, and makes anew only what the maker does not keep. */
+export async function renderWith(maker: SiteMaker, results: ResultsFolder, options: RenderOptions = {}): Promise<{ pages: number }> {
+  const fingerprints = await writeParts(maker, results);
+  const { facts, drawn } = await writePages(maker, results, fingerprints, options);
+  const found = [...facts].filter(([, { hidden }]) => !hidden).map(([path]) => path);
+  const part = partsOf(maker, results);
+  await maker.step("pages to be found", () => found);
+  await part("for crawlers", writeForCrawlers(found));
+  await buildSearchIndex(maker, [...facts.keys()]);
+  const suspects = pagesToCheck(facts, drawn, (path) => maker.files().has(path));
+  const broken = findBrokenLinks(maker.dir, results.index.site.baseUrl, suspects);
+  if (broken.length > 0) throw new Error(`${broken.length} broken links:\n${broken.join("\n")}`);
+  return { pages: facts.size };
+}
+
+/** Runs parts as steps that note what they read of the results. */
+function partsOf(maker: SiteMaker, results: ResultsFolder) {
+  return <T>(name: string, part: SitePart<T>): Promise<T> => maker.step(name, (step) => part(watchedResults(results, step.reads), step));
+}
+
+/** Writes all that is no page, charger by charger, so that a charger's results are at hand for all that is made of them. */
+export async function writeParts(maker: SiteMaker, results: ResultsFolder): Promise<Fingerprints> {
+  const { index } = results;
+  const part = partsOf(maker, results);
+  const fingerprints: Record<string, string> = {};
+  const described = new Map<string, DescribedFile[]>();
+  const writeTest = async (id: string): Promise<void> => {
+    await part(`downloads of test ${id}`, writeTestDownloads(id));
+    await part(`archive of test ${id}`, writeArchive(id, maker));
+    described.set(id, await part(`description of test ${id}`, describeTest(id, maker)));
+  };
+  await maker.step("assets", ({ clear, wrote }) => {
+    assetPaths.forEach(clear);
+    publishAssets(`${siteConfigDir}assets`, maker.dir);
+    assetPaths.forEach(wrote);
   });
+  for (const { id } of index.chargers) {
+    for (const row of results.rowsOf(id)) if (!described.has(row.test.id)) await writeTest(row.test.id);
+    await part(`side by side of charger ${id}`, writeCompared(id));
+    fingerprints[id] = await part(sumsStep(id), writeSums(id, maker));
+    await part(`feed of charger ${id}`, writeChargerFeed(id));
+    await part(`picture of charger ${id}`, writeChargerPicture(id));
+  }
+  for (const { id } of index.tests) if (!described.has(id)) await writeTest(id);
+  await part("comparison as CSV", writeComparisonCsv);
+  await part("index side by side", writeComparedIndex);
+  await part("find data", writeFindData);
+  const version = await part("site version", tellSiteVersion);
+  await part("site package", writeSitePackage(maker, version, described));
+  await part("site citation", writeSiteCitation);
+  await part("site feed", writeSiteFeed);
+  await part("site picture", writeSitePicture);
+  return fingerprints;
 }
 
 let canLoadTemplates = false;
@@ -63,24 +127,29 @@ function teachNodeToLoadTemplates(): void {
   canLoadTemplates = true;
 }
 
-async function writePages(siteDir: string, results: ResultsFolder, fingerprints: Fingerprints, options: RenderOptions): Promise<number> {
+async function writePages(
+  maker: SiteMaker,
+  results: ResultsFolder,
+  fingerprints: Fingerprints,
+  { onPage }: RenderOptions,
+): Promise<ReturnType<SitePages["finish"]>> {
   teachNodeToLoadTemplates();
   const total = countPages(results);
   let done = 0;
-  options.onPage?.(done, total);
-  const eleventy = new Eleventy(fromHere(`${siteConfigDir}pages`), fromHere(siteDir), {
+  onPage?.(done, total);
+  const pages = sitePages(maker, results, fingerprints, () => {
+    done += 1;
+    onPage?.(done, total);
+  });
+  const eleventy = new Eleventy(fromHere(`${siteConfigDir}pages`), fromHere(maker.dir), {
     quietMode: true,
     // No configuration file is looked for: what counts is the function below.
     configPath: "",
-    config: (userConfig) =>
-      configureEleventy(userConfig, results, fingerprints, () => {
-        done += 1;
-        options.onPage?.(done, total);
-      }),
+    config: (userConfig) => configureEleventy(userConfig, results.index, pages),
   });
   eleventy.disableLogger();
   await eleventy.write();
-  return done;
+  return pages.finish();
 }
 
 /** Templates that make one page each; the others make one for each id of a list. */
@@ -88,8 +157,8 @@ const singlePages = 10;
 /** A charger's own page, its card, its embed, how to quote it, and its versions. */
 const pagesOfCharger = 5;
 
-function countPages(results: ResultsFolder): number {
-  const { testIds, chargerIds, methodIds, proseIds } = pageData(results);
+function countPages({ index }: ResultsFolder): number {
+  const { testIds, chargerIds, methodIds, proseIds } = pageData(index);
   return singlePages + testIds.length + pagesOfCharger * chargerIds.length + methodIds.length + proseIds.length;
 }
 

@@ -1,5 +1,6 @@
 /** The chargers of a run: what each rests on, and having those put together that are not known. */
 import type { Entries } from "../cache/entries.ts";
+import { type BenchTest, nearestTests } from "../judge/forecast/battery-tests.ts";
 import type { Problem } from "../nouns/problem.ts";
 import { testsCalled } from "../publish/assemble/prose.ts";
 import type { Workspace } from "../read/workspace.ts";
@@ -29,17 +30,25 @@ export function chargerJobs(
   const testById = new Map(tests.map((test) => [test.id, test]));
   const byCharger = new Map<string, ReadyTest[]>();
   for (const test of tests) byCharger.set(test.charger, [...(byCharger.get(test.charger) ?? []), test]);
+  const byBattery = new Map<string, BenchTest[]>();
+  for (const { bench } of tests) byBattery.set(bench.battery, [...(byBattery.get(bench.battery) ?? []), bench]);
+  const knownBy = (own: readonly ReadyTest[]): BenchTest[] => {
+    const bench = own.flatMap((test) => [test.bench, ...nearestTests(test.bench, byBattery.get(test.bench.battery) ?? [])]);
+    return [...new Map(bench.map((test) => [test.id, test])).values()];
+  };
   const keys = ({ id, key }: ReadyTest) => ({ id, key });
   return [...chargers].map(([id, { value, file, text }]) => {
     const source = fileByPath.get(file);
     if (source === undefined) throw new Error(`${file} was read, yet is not among the workspace's files`);
     const prose = reviews.get(id);
     const called = prose === undefined ? [] : testsCalled(prose);
+    const own = byCharger.get(id) ?? [];
     const job = {
       id,
       record: { value, file, text },
       evidence: { file, sha256: source.sha256 },
-      tests: (byCharger.get(id) ?? []).map(keys),
+      tests: own.map(keys),
+      bench: knownBy(own),
       prose,
       called: called.flatMap((test) => testById.get(test) ?? []).map(keys),
       published: called.every((test) => testById.has(test)) ? [] : tests.map((test) => test.id),

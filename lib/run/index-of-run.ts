@@ -1,4 +1,4 @@
-/** The index of a run: its rows, the reviewer's own pages, and what was kept off the site. */
+/** The index of a run: its rows, kept apart, the reviewer's own pages, and what was kept off the site. */
 import type { Problem } from "../nouns/problem.ts";
 import { assembleIndex } from "../publish/assemble/index-results.ts";
 import { fillProse, testsCalled } from "../publish/assemble/prose.ts";
@@ -6,6 +6,7 @@ import type { ProseResult, SiteIndex, TestResult } from "../publish/results.ts";
 import type { Prose } from "../read/prose.ts";
 import type { Workspace } from "../read/workspace.ts";
 import type { AssembledChargers } from "./chargers.ts";
+import type { RowText } from "./jobs.ts";
 import type { MeasuredTests } from "./tests.ts";
 
 /**
@@ -19,10 +20,10 @@ export async function indexOf(
   { shown }: AssembledChargers,
   found: readonly Problem[],
   resultOf: (key: string) => Promise<TestResult>,
-): Promise<{ index: SiteIndex | undefined; problems: Problem[] }> {
+): Promise<{ index: SiteIndex | undefined; rows: readonly RowText[]; problems: Problem[] }> {
   const { site, reviews, chargers, broken, files } = workspace;
   const problems = [...found];
-  if (site === undefined) return { index: undefined, problems };
+  if (site === undefined) return { index: undefined, rows: [], problems };
   const keyById = new Map(published.map(({ id, key }) => [id, key]));
   const ids = [...keyById.keys()];
   const pages: ProseResult[] = [];
@@ -35,17 +36,17 @@ export async function indexOf(
   }
   for (const [id, review] of reviews)
     if (!chargers.has(id) && !broken.has(`charger ${id}`)) problems.push(reviewWithoutCharger(id, review));
-  const rowByTest = new Map(shown.flatMap(({ head }) => head.rows.map((row) => [row.test.id, row] as const)));
+  const rowByTest = new Map(shown.flatMap(({ head }) => head.rows.map((row) => [row.test, row] as const)));
   const index = assembleIndex({
     site: site.value,
-    rows: ids.flatMap((id) => rowByTest.get(id) ?? []),
+    rows: [],
     chargers: shown.map(({ id, head }) => ({ id, name: head.name, corrections: head.corrections })),
     tests: published,
     pages,
     notPublished: notPublished(workspace, keyById, problems),
     files,
   });
-  return { index, problems };
+  return { index, rows: ids.flatMap((id) => rowByTest.get(id) ?? []), problems };
 }
 
 function reviewWithoutCharger(id: string, { file }: Prose): Problem {

@@ -5,6 +5,7 @@
  */
 import { digestOf } from "../cache/digest.ts";
 import type { Entries } from "../cache/entries.ts";
+import { type BenchTest, benchTestOf } from "../judge/forecast/battery-tests.ts";
 import type { TestContext } from "../measure/test-context.ts";
 import type { Charger } from "../nouns/charger.ts";
 import type { Evidence } from "../nouns/evidence.ts";
@@ -13,6 +14,7 @@ import { assembleCharger } from "../publish/assemble/charger.ts";
 import type { Forecaster } from "../publish/assemble/forecast.ts";
 import { assembleRow } from "../publish/assemble/index-results.ts";
 import { fillProse } from "../publish/assemble/prose.ts";
+import { jsonPiece } from "../publish/json.ts";
 import { chargerPath } from "../publish/links.ts";
 import type { ChargerResult, ComparisonRow, TestResult } from "../publish/results.ts";
 import type { Prose } from "../read/prose.ts";
@@ -34,6 +36,8 @@ export type ChargerJob = {
   readonly evidence: Evidence;
   /** Its published tests, in order. */
   readonly tests: readonly TestKey[];
+  /** The tests from which its tests' batteries are known, its own among them. */
+  readonly bench: readonly BenchTest[];
   readonly prose: Prose | undefined;
   /** The published tests that the reviewer's words call figures of. */
   readonly called: readonly TestKey[];
@@ -52,15 +56,18 @@ export type TestHead = {
   readonly problems: readonly Problem[];
   readonly rows: number;
   /** Undefined where it is not published. */
-  readonly published: { readonly title: string; readonly digests: FieldDigests } | undefined;
+  readonly published: { readonly title: string; readonly digests: FieldDigests; readonly bench: BenchTest } | undefined;
 };
+
+/** A test's row in the comparison, as it stands in the index; rows of a thousand tests are too much to hold as objects, or to write anew. */
+export type RowText = { readonly test: string; readonly text: string; readonly digest: string };
 
 export type ChargerHead = {
   readonly problems: readonly Problem[];
   readonly name: string;
   readonly corrections: ChargerResult["corrections"];
   /** Its tests' rows in the comparison. */
-  readonly rows: readonly ComparisonRow[];
+  readonly rows: readonly RowText[];
   readonly digests: FieldDigests;
 };
 
@@ -115,7 +122,10 @@ export async function doTest({ key, basis }: TestJob, entries: Entries): Promise
   const head: TestHead = {
     problems,
     rows,
-    published: published === undefined ? undefined : { title: published.result.title, digests: digestsOf(published.result) },
+    published:
+      published === undefined
+        ? undefined
+        : { title: published.result.title, digests: digestsOf(published.result), bench: benchTestOf(published.context) },
   };
   entries.put("tests", key, head);
   return head;
@@ -123,16 +133,16 @@ export async function doTest({ key, basis }: TestJob, entries: Entries): Promise
 
 /** Puts a charger together from its tests and keeps what comes of it. Throws where a test's results were lost. */
 export function doCharger(job: ChargerJob, entries: Entries, forecaster: Forecaster | undefined): ChargerHead {
-  const { key, id, record, evidence, prose, published, language } = job;
+  const { key, id, record, evidence, bench, prose, published, language } = job;
   const called = job.called.map((test) => testBody(entries, test.key).result);
   const filled = prose === undefined ? undefined : fillProse(prose, id, chargerPath(id), 3, called, language, published);
   const tests = job.tests.map((test) => testBody(entries, test.key));
-  const result = assembleCharger({ id, charger: record.value, evidence, tests, prose: filled?.value ?? null, forecaster });
+  const result = assembleCharger({ id, charger: record.value, evidence, tests, prose: filled?.value ?? null, bench, forecaster });
   const head: ChargerHead = {
     problems: filled?.problems ?? [],
     name: result.name,
     corrections: result.corrections,
-    rows: tests.map((test) => assembleRow(test.context, test.result, result)),
+    rows: tests.map((test) => rowText(assembleRow(test.context, test.result, result))),
     digests: digestsOf(result),
   };
   entries.put("charger-results", key, result);
@@ -140,10 +150,16 @@ export function doCharger(job: ChargerJob, entries: Entries, forecaster: Forecas
   return head;
 }
 
+/** A row as it stands in data/index.json, two levels deep. */
+export function rowText(row: ComparisonRow): RowText {
+  const text = jsonPiece(row, 2);
+  return { test: row.test.id, text, digest: digestOf(text) };
+}
+
 /** Names a charger's results: by its record, the results of its tests, and what its words say and call. */
 export function keyOfCharger(job: Omit<ChargerJob, "key" | "kind">, code: string): string {
-  const { id, evidence, tests, prose, called, published, language } = job;
-  return digestOf([code, id, evidence, tests, prose ?? null, called, published, language]);
+  const { id, evidence, tests, bench, prose, called, published, language } = job;
+  return digestOf([code, id, evidence, tests, bench, prose ?? null, called, published, language]);
 }
 
 export function digestsOf(result: object): FieldDigests {

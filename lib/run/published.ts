@@ -4,7 +4,7 @@ import type { ChargerResult, SiteIndex, TestResult } from "../publish/results.ts
 import { getOrMake, type JobsByKey } from "./again.ts";
 import type { AssembledChargers } from "./chargers.ts";
 import type { Crew } from "./crew.ts";
-import { chargerBody, type FieldDigests, testBody, testSamples } from "./jobs.ts";
+import { chargerBody, type FieldDigests, type RowText, testBody, testSamples } from "./jobs.ts";
 import type { RecordingSamples } from "./measure-test.ts";
 import type { MeasuredTests } from "./tests.ts";
 
@@ -18,16 +18,20 @@ export type PublishedResult<Result> = {
 };
 
 export type PublishedTest = PublishedResult<TestResult> & { samples(): Promise<readonly RecordingSamples[]> };
-export type PublishedCharger = PublishedResult<ChargerResult>;
+export type PublishedCharger = PublishedResult<ChargerResult> & { readonly rows: readonly RowText[] };
 
 export type Published = {
+  /** Without its rows, which stand beside it. */
   readonly index: SiteIndex;
+  /** Rows of the comparison, in the order of the index. */
+  readonly rows: readonly RowText[];
   readonly tests: readonly PublishedTest[];
   readonly chargers: readonly PublishedCharger[];
 };
 
 export function publishedOf(
   index: SiteIndex,
+  rows: readonly RowText[],
   tests: MeasuredTests,
   chargers: AssembledChargers,
   jobs: JobsByKey,
@@ -37,6 +41,7 @@ export function publishedOf(
   const fetch = <T>(key: string, get: () => T): Promise<T> => getOrMake(key, get, jobs, crew, entries);
   return {
     index,
+    rows,
     tests: tests.published.map(({ id, key, digests }) => ({
       id,
       key,
@@ -48,6 +53,7 @@ export function publishedOf(
       id,
       key,
       digests: head.digests,
+      rows: head.rows,
       result: () => fetch(key, () => chargerBody(entries, key)),
     })),
   };

@@ -1,5 +1,6 @@
 /** The tests of a run: what each rests on, and having those measured that are not known. */
 import type { Entries } from "../cache/entries.ts";
+import type { BenchTest } from "../judge/forecast/battery-tests.ts";
 import type { Problem } from "../nouns/problem.ts";
 import type { Workspace } from "../read/workspace.ts";
 import { basisOf, fileFinder, keyOfBasis } from "./basis.ts";
@@ -13,6 +14,7 @@ export type ReadyTest = {
   readonly charger: string;
   readonly title: string;
   readonly digests: FieldDigests;
+  readonly bench: BenchTest;
 };
 
 export type MeasuredTests = {

@@ -13,7 +13,6 @@ import { type FindData, findDataOf, findDataPath } from "../../lib/publish/find/
 import { defaultQuestion, type Question } from "../../lib/publish/find/question.ts";
 import { percentShown } from "../../lib/publish/find/shown.ts";
 import { isComplaint, startOfCharge } from "../../lib/publish/find/start-of-charge.ts";
-import { writeFindData } from "../../lib/publish/find/write-find-data.ts";
 import { renderFindPage } from "../../lib/publish/pages/find-page.tsx";
 import { findResults } from "../lib/publish/find-chargers.ts";
 import { launchBrowser } from "./browser.ts";
@@ -32,7 +31,7 @@ const write = (path: string, text: string) => {
   writeFileSync(join(siteDir, path), text);
 };
 publishAssets("_site-config/assets", siteDir);
-writeFindData(siteDir, results);
+write("data/find.json", `${JSON.stringify(findDataOf(results))}\n`);
 write("find/index.html", renderFindPage(results));
 afterAll(() => rmSync(serverDir, { recursive: true }));
 

@@ -16,20 +16,42 @@ const roomC = 20;
 /** A test to be forecast, and the other tests of its battery. */
 export type OwnBattery = { readonly asked: BatteryTest; readonly others: readonly BatteryTest[] };
 
+/** A test of the bench, by what it says of its battery. */
+export type BenchTest = {
+  readonly id: string;
+  /** The battery's id. */
+  readonly battery: string;
+  /** When its first charge began, ms since 1970 UTC. */
+  readonly firstOnMs: number | undefined;
+  /** Undefined where the start is not known. */
+  readonly told: BatteryTest | undefined;
+};
+
+export function benchTestOf(context: TestContext): BenchTest {
+  return { id: context.id, battery: context.test.battery, firstOnMs: context.connections[0]?.onMs, told: batteryTestOf(context) };
+}
+
+/**
+ * The other tests that a test's battery is known by, the nearest in time first.
+ * @param bench  all tests of the shop; the test itself may be among them
+ */
+export function nearestTests(test: BenchTest, bench: readonly BenchTest[]): (BenchTest & { readonly told: BatteryTest })[] {
+  return bench
+    .filter((other) => other.id !== test.id && other.battery === test.battery)
+    .sort((a, b) => apartMs(a, test) - apartMs(b, test) || (a.id < b.id ? -1 : 1))
+    .flatMap((other) => (other.told === undefined || other.told.points.length === 0 ? [] : [{ ...other, told: other.told }]))
+    .slice(0, mostOthers);
+}
+
 /**
  * Puts together what is known of a test's battery.
- * @param bench  all tests of the shop; the test itself may be among them
+ * @param bench  all tests of the shop, or at least the nearest to this one; the test itself may be among them
  * @returns undefined where no density was read before the test, or no test of the battery has a log of its first charge
  */
-export function ownBatteryOf(test: TestContext, bench: readonly TestContext[]): OwnBattery | undefined {
-  const asked = batteryTestOf(test);
+export function ownBatteryOf(test: BenchTest, bench: readonly BenchTest[]): OwnBattery | undefined {
+  const asked = test.told;
   if (asked === undefined) return undefined;
-  const others = bench
-    .filter((other) => other.id !== test.id && other.test.battery === test.test.battery)
-    .sort((a, b) => apartMs(a, test) - apartMs(b, test) || (a.id < b.id ? -1 : 1))
-    .flatMap((other) => batteryTestOf(other) ?? [])
-    .filter(({ points }) => points.length > 0)
-    .slice(0, mostOthers);
+  const others = nearestTests(test, bench).map(({ told }) => told);
   return asked.points.length === 0 && others.length === 0 ? undefined : { asked, others };
 }
 
@@ -79,4 +101,4 @@ function airAt({ values }: MeasuredReading): number {
   return values.air_C?.value ?? values.battery_C?.value ?? values.acid_C?.value ?? roomC;
 }
 
-const apartMs = (a: TestContext, b: TestContext): number => Math.abs((a.connections[0]?.onMs ?? 0) - (b.connections[0]?.onMs ?? 0));
+const apartMs = (a: BenchTest, b: BenchTest): number => Math.abs((a.firstOnMs ?? 0) - (b.firstOnMs ?? 0));

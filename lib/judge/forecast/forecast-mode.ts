@@ -128,7 +128,7 @@ function referenceOf(behaviour: ChargerBehaviour): ModeForecast["reference"] {
 }
 
 /** The same battery once more, as flat as it was found, known by all its logs. How it was kept is in them, so nothing is believed of it. */
-function hoursOnOwnBattery(
+export function hoursOnOwnBattery(
   behaviour: ChargerBehaviour,
   { asked, others, construction }: ModeQuestion["ownBatteries"][number],
 ): HoursToMark[] | null {

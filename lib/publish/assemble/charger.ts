@@ -1,3 +1,4 @@
+import { type BenchTest, benchTestOf } from "../../judge/forecast/battery-tests.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import type { Charger, Mode } from "../../nouns/charger.ts";
 import type { Evidence } from "../../nouns/evidence.ts";
@@ -30,8 +31,8 @@ export type ChargerInput = {
   /** Its published tests, each with the context it was made from. */
   readonly tests: readonly { readonly context: TestContext; readonly result: TestResult }[];
   readonly prose: ChargerResult["prose"];
-  /** All tests of the shop, from which its batteries are known; the charger's own where left out. */
-  readonly bench?: readonly TestContext[] | undefined;
+  /** The tests of the shop from which its batteries are known; the charger's own where left out. */
+  readonly bench?: readonly BenchTest[] | undefined;
   /** Makes a mode's forecast, or recalls it; made anew where left out. */
   readonly forecaster?: Forecaster | undefined;
 };
@@ -51,7 +52,7 @@ export function assembleCharger({ id, charger, evidence, tests, prose, bench, fo
         mode.id,
         tests.filter(({ result }) => result.mode.id === mode.id).map(({ context }) => context),
         forecaster,
-        bench ?? tests.map(({ context }) => context),
+        bench ?? tests.map(({ context }) => benchTestOf(context)),
       ),
       repeats: assembleRepeats(mode.id, ofMode),
       tests: ofMode.map((test) => test.id),

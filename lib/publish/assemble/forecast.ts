@@ -1,6 +1,6 @@
 /** The published form of a mode's forecast: distributions as figures, each with its method and the recordings it rests on. */
 
-import { ownBatteryOf } from "../../judge/forecast/battery-tests.ts";
+import { type BenchTest, benchTestOf, ownBatteryOf } from "../../judge/forecast/battery-tests.ts";
 import { behaviourOfMode } from "../../judge/forecast/behaviour.ts";
 import {
   forecastMode,
@@ -63,14 +63,14 @@ export const referenceMethods = [
  * Forecasts a mode from its tests.
  *
  * @param tests  tests of one mode
- * @param bench  all tests of the shop, from which its batteries are known
+ * @param bench  the tests of the shop from which its batteries are known
  * @returns null where no recording shows what it does
  */
 export function assembleForecast(
   modeId: string,
   tests: readonly TestContext[],
   forecaster: Forecaster = forecastMode,
-  bench: readonly TestContext[] = tests,
+  bench: readonly BenchTest[] = tests.map(benchTestOf),
 ): ModeForecastResult | null {
   const first = tests[0];
   const behaviour = behaviourOfMode(tests);
@@ -79,7 +79,7 @@ export function assembleForecast(
   const claimedAh = capacityAh === undefined ? null : { low: capacityAh.from, high: capacityAh.to };
   const { nominalVoltageV } = first.battery;
   const own = tests.flatMap((test) => {
-    const known = ownBatteryOf(test, bench);
+    const known = ownBatteryOf(benchTestOf(test), bench);
     return known === undefined ? [] : [{ test, known }];
   });
   const forecast = forecaster({

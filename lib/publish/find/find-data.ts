@@ -55,7 +55,7 @@ export function findDataOf(results: ResultsFolder): FindData {
     schemaVersion: index.schemaVersion,
     invented: index.site.invented,
     currency: currencies.size === 1 ? ([...currencies][0] ?? null) : null,
-    modes: chargers.flatMap((charger) => charger.modes.map((mode) => findModeOf(charger, mode, index.rows))),
+    modes: chargers.flatMap((charger) => charger.modes.map((mode) => findModeOf(charger, mode, results.rowsOf(charger.id)))),
   };
 }
 

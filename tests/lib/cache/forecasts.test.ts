@@ -41,7 +41,7 @@ describe("remembered forecasts", () => {
       ...entries,
       get: <T>(_: string, key: string) => {
         asked.push(key);
-        return { ...made, season: [] } as T;
+        return { made: { ...made, season: [] } } as T;
       },
     });
     expect(forecast(question).season).toEqual([]);

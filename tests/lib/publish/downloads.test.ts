@@ -6,8 +6,8 @@ import { parse } from "csv-parse/sync";
 import { describe, expect, it } from "vitest";
 import { writeCsv } from "../../../lib/publish/downloads/csv.ts";
 import { comparisonCsv, figureHeadings, figuresCsv } from "../../../lib/publish/downloads/figures-csv.ts";
-import { writeDownloads } from "../../../lib/publish/downloads/index.ts";
 import { figuresOfTest } from "../../../lib/publish/figure-finder.ts";
+import { folderMaker, writeParts } from "../../../lib/publish/render-site.ts";
 import type { TestResult } from "../../../lib/publish/results.ts";
 import { openResults } from "../../../lib/publish/results-folder.ts";
 import { fixture, rawFiles, writeFixture } from "../../pages/fixture.ts";
@@ -52,11 +52,11 @@ describe("the comparison as CSV", () => {
 });
 
 describe("SHA256SUMS", () => {
-  it("is accepted by sha256sum -c beside it, and by it alone when every byte is right", () => {
+  it("is accepted by sha256sum -c beside it, and by it alone when every byte is right", async () => {
     const siteDir = mkdtempSync(join(tmpdir(), "sums-"));
     try {
       writeFixture(siteDir);
-      writeDownloads(siteDir, openResults(siteDir));
+      await writeParts(folderMaker(siteDir, openResults(siteDir)), openResults(siteDir));
       const out = execFileSync("sha256sum", ["-c", "SHA256SUMS"], { cwd: join(siteDir, "tests/lantern-first"), encoding: "utf8" });
       const published = Object.keys(rawFiles).filter((path) => path.includes("lantern-first"));
       expect(out.trim().split("\n")).toHaveLength(published.length);

@@ -77,5 +77,10 @@ export function resultsFolderOf({ index, tests, chargers }: Results): ResultsFol
     if (found === undefined) throw new Error(`no ${id} in the fixture`);
     return found;
   };
-  return { index, test: (id) => of(tests, id), charger: (id) => of(chargers, id) };
+  return {
+    index,
+    test: (id) => of(tests, id),
+    charger: (id) => of(chargers, id),
+    rowsOf: (id) => index.rows.filter((row) => row.charger.id === id),
+  };
 }

@@ -32,7 +32,7 @@ async function whole({ published, problems }: Measured): Promise<unknown> {
   if (published === undefined) throw new Error("nothing can be published");
   return {
     problems,
-    index: published.index,
+    index: { ...published.index, rows: published.rows.map(({ text }) => JSON.parse(text)) },
     tests: await Promise.all(published.tests.map(async (test) => [await test.result(), await test.samples()])),
     chargers: await Promise.all(published.chargers.map((charger) => charger.result())),
   };

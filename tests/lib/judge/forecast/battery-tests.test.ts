@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { ownBatteryOf } from "../../../../lib/judge/forecast/battery-tests.ts";
+import { type BenchTest, benchTestOf, ownBatteryOf } from "../../../../lib/judge/forecast/battery-tests.ts";
 import { forecastMode, type ModeQuestion } from "../../../../lib/judge/forecast/forecast-mode.ts";
-import type { TestContext } from "../../../../lib/measure/test-context.ts";
 import type { ChargerBehaviour } from "../../../../lib/project/index.ts";
 import { type BenchOptions, benchStartMs, contextOf, logOf, recordingOf, visit } from "../../measure/bench.ts";
 
@@ -9,7 +8,7 @@ const start = visit(1, -1, { density_1: 1.15, acid_C: 25, air_C: 15 });
 /** Six hours at 5 A, the voltage rising. */
 const log = recordingOf(logOf([{ hours: 6, v: (h) => 12.6 + 0.2 * h, a: () => 5 }]));
 const logged: BenchOptions = { readings: [start], connections: [{ onH: 0, offH: 6, recordings: [log] }] };
-const testOf = (id: string, options: BenchOptions): TestContext => ({ ...contextOf(options), id });
+const testOf = (id: string, options: BenchOptions): BenchTest => benchTestOf({ ...contextOf(options), id });
 
 describe("what a bench knows of a test's battery", () => {
   it("is its start by the last density before the charge, between the densities that its record states", () => {

@@ -5,9 +5,9 @@ import { join } from "node:path";
 import Ajv from "ajv";
 import { parse } from "csv-parse/sync";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { writeDownloads } from "../../../../lib/publish/downloads/index.ts";
+import { sitePackagePath } from "../../../../lib/publish/outward/addresses.ts";
 import { dataPackage, type Resource } from "../../../../lib/publish/outward/data-package.ts";
-import { sitePackage } from "../../../../lib/publish/outward/site-package.ts";
+import { folderMaker, writeParts } from "../../../../lib/publish/render-site.ts";
 import { openResults } from "../../../../lib/publish/results-folder.ts";
 import { writeFixture } from "../../../pages/fixture.ts";
 import { publishedResults } from "./published.ts";
@@ -70,12 +70,12 @@ const problems = (descriptor: unknown) => (validate(descriptor) ? [] : validate.
 
 let siteDir: string;
 let descriptor: { resources: Resource[]; description: string; licenses?: unknown };
-beforeAll(() => {
+beforeAll(async () => {
   siteDir = mkdtempSync(join(tmpdir(), "package-"));
   writeFixture(siteDir, publishedResults());
   const results = openResults(siteDir);
-  writeDownloads(siteDir, results);
-  descriptor = JSON.parse(sitePackage(siteDir, results));
+  await writeParts(folderMaker(siteDir, results), results);
+  descriptor = JSON.parse(readFileSync(join(siteDir, sitePackagePath), "utf8"));
 });
 afterAll(() => rmSync(siteDir, { recursive: true }));
 

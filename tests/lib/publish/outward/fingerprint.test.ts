@@ -3,19 +3,20 @@ import { appendFileSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { writeDownloads } from "../../../../lib/publish/downloads/index.ts";
 import { chargerSumsPath } from "../../../../lib/publish/outward/addresses.ts";
 import { chargerSums, fingerprintOf, sha256 } from "../../../../lib/publish/outward/fingerprint.ts";
-import { writeOutward } from "../../../../lib/publish/outward/index.ts";
+import type { Fingerprints } from "../../../../lib/publish/outward/index.ts";
+import { folderMaker, writeParts } from "../../../../lib/publish/render-site.ts";
 import { openResults } from "../../../../lib/publish/results-folder.ts";
 import { writeFixture } from "../../../pages/fixture.ts";
 import { publishedResults } from "./published.ts";
 
 let siteDir: string;
-beforeEach(() => {
+let fingerprints: Fingerprints;
+beforeEach(async () => {
   siteDir = mkdtempSync(join(tmpdir(), "sums-"));
   writeFixture(siteDir, publishedResults());
-  writeDownloads(siteDir, openResults(siteDir));
+  fingerprints = await writeParts(folderMaker(siteDir, openResults(siteDir)), openResults(siteDir));
 });
 afterEach(() => rmSync(siteDir, { recursive: true }));
 
@@ -27,7 +28,6 @@ describe("SHA-256", () => {
 
 describe("the digests of a charger's result", () => {
   it("are accepted by sha256sum -c from their own folder, and name results and raw files", () => {
-    writeOutward(siteDir, openResults(siteDir));
     const list = join(siteDir, chargerSumsPath("lantern-eight"));
     const out = execFileSync("sha256sum", ["-c", "SHA256SUMS"], { cwd: join(list, ".."), encoding: "utf8" });
     expect(out.trim().split("\n")).toHaveLength(6);
@@ -46,7 +46,6 @@ describe("the digests of a charger's result", () => {
   });
 
   it("give each charger a fingerprint of twelve hexadecimal digits", () => {
-    const fingerprints = writeOutward(siteDir, openResults(siteDir));
     expect(Object.keys(fingerprints)).toEqual(["lantern-eight", "pebble-trickle"]);
     for (const fingerprint of Object.values(fingerprints)) expect(fingerprint).toMatch(/^[0-9a-f]{12}$/);
   });

@@ -38,7 +38,12 @@ export function folderOf({ index, tests, chargers }: Results): ResultsFolder {
     if (found === undefined) throw new Error(`the fixture lacks ${id}`);
     return found;
   };
-  return { index, test: (id) => find(tests, id), charger: (id) => find(chargers, id) };
+  return {
+    index,
+    test: (id) => find(tests, id),
+    charger: (id) => find(chargers, id),
+    rowsOf: (id) => index.rows.filter((row) => row.charger.id === id),
+  };
 }
 
 /** The first of a list; the fixture never leaves one empty that a test asks for. */

@@ -5,7 +5,7 @@ import { dirname, join } from "node:path";
 import { unzipSync } from "fflate";
 import { afterEach, describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { writeDownloads } from "../../../../lib/publish/downloads/index.ts";
+import { figuresCsv } from "../../../../lib/publish/downloads/figures-csv.ts";
 import { packagePath } from "../../../../lib/publish/outward/addresses.ts";
 import { testArchive } from "../../../../lib/publish/outward/test-package.ts";
 import { openResults, type ResultsFolder } from "../../../../lib/publish/results-folder.ts";
@@ -28,7 +28,7 @@ function builtFixture(): { siteDir: string; results: ResultsFolder } {
   const siteDir = newFolder();
   writeFixture(siteDir, publishedResults());
   const results = openResults(siteDir);
-  writeDownloads(siteDir, results);
+  for (const { id } of results.index.tests) writeFileSync(join(siteDir, `data/tests/${id}.figures.csv`), figuresCsv(results.test(id)));
   return { siteDir, results };
 }
 
