@@ -123,6 +123,25 @@ export function cacheFolder(out: string): string {
 
 function tellUnwritable(error: unknown): 1 {
   tell(`The site could not be written: ${error instanceof Error ? error.message : String(error)}`);
+  const advice = codesOf(error).map((code) => adviceByCode[code]);
+  for (const one of advice) if (one !== undefined) tell(one);
   tell("The last good site stays as it was.");
   return 1;
 }
+
+/** The system's codes for an error and those that it wraps; the page renderer calls a wrapped one its original. */
+function codesOf(error: unknown): string[] {
+  if (!(error instanceof Error)) return [];
+  const { code, cause, originalError } = error as Error & { readonly code?: unknown; readonly originalError?: unknown };
+  return [...(typeof code === "string" ? [code] : []), ...codesOf(cause ?? originalError)];
+}
+
+/** What to do about faults of the disk, by the code that the system gives them. */
+const adviceByCode: Readonly<Record<string, string>> = {
+  ENOSPC:
+    "The disk is full. Make room, and build again; the folder .ampwitness beside the site may be deleted, at the cost of a slow build.",
+  EDQUOT: "Your share of the disk is used up. Make room, and build again.",
+  EROFS: "The disk takes no changes. Name another place with --out.",
+  EACCES: "You may not write there. Name another place with --out, or ask for the right.",
+  EPERM: "You may not write there. Name another place with --out, or ask for the right.",
+};

@@ -12,6 +12,8 @@ import type { ResultsFolder } from "./results-folder.ts";
 export type PageFacts = LinksOfPage & {
   /** Whether it asks search engines to stay away. */
   readonly hidden: boolean;
+  /** Whether its words are searched. */
+  readonly searched: boolean;
 };
 
 /** What a page is drawn from; each thing that is read of it is noted. */
@@ -62,6 +64,7 @@ export function sitePages(maker: SiteMaker, results: ResultsFolder, fingerprints
         const value: PageFacts = {
           ...linksOf(path, html, results.index.site.baseUrl),
           hidden: html.includes('<meta name="robots" content="noindex"'),
+          searched: html.includes("data-pagefind-body"),
         };
         step.wrote(path);
         step.end(value);

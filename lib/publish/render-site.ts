@@ -69,9 +69,11 @@ export async function renderWith(maker: SiteMaker, results: ResultsFolder, optio
   const { facts, drawn } = await writePages(maker, results, fingerprints, options);
   const found = [...facts].filter(([, { hidden }]) => !hidden).map(([path]) => path);
   const part = partsOf(maker, results);
-  await maker.step("pages to be found", () => found);
+  // Found out in every build: it follows from all pages, and reads nothing by which it could be kept.
+  maker.begin("pages to be found").end(found);
   await part("for crawlers", writeForCrawlers(found));
-  await buildSearchIndex(maker, [...facts.keys()]);
+  const searched = [...facts].filter(([, page]) => page.searched).map(([path]) => path);
+  await buildSearchIndex(maker, searched);
   const suspects = pagesToCheck(facts, drawn, (path) => maker.files().has(path));
   const broken = findBrokenLinks(maker.dir, results.index.site.baseUrl, suspects);
   if (broken.length > 0) throw new Error(`${broken.length} broken links:\n${broken.join("\n")}`);

@@ -16,7 +16,10 @@ const mostParts = 16;
 /** Where the search box finds the folders of the parts beyond the first, as JSON. */
 export const searchPartsPath = "pagefind/parts.json";
 
-/** Builds the index under pagefind/, part by part; a part none of whose pages has changed is kept. */
+/**
+ * Builds the index under pagefind/, part by part; a part none of whose pages has changed is kept.
+ * @param pages  paths of the pages whose words are searched
+ */
 export async function buildSearchIndex(maker: SiteMaker, pages: readonly string[]): Promise<void> {
   const parts = partsOf(pages);
   try {

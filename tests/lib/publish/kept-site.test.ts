@@ -1,0 +1,155 @@
+import {
+  appendFileSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  truncateSync,
+  utimesSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { build } from "../../../lib/commands/build.ts";
+import { writeLarge } from "../../large/write-large.ts";
+import { filesBelow } from "../../sites/workspace.ts";
+
+/** One bench for all: each test leaves a site that is right, and the next goes on from there. */
+let root = "";
+let workspace = "";
+let out = "";
+let plain = "";
+
+beforeAll(async () => {
+  vi.spyOn(process.stderr, "write").mockImplementation(() => true);
+  vi.spyOn(process.stdout, "write").mockImplementation(() => true);
+  root = mkdtempSync(join(tmpdir(), "kept-site-"));
+  workspace = join(root, "workspace");
+  out = join(root, "site");
+  plain = join(root, "plain/site");
+  writeLarge(workspace, { chargers: 3, tests: 5 });
+  await build({ workspace, out });
+}, 180_000);
+afterAll(() => {
+  vi.restoreAllMocks();
+  rmSync(root, { recursive: true, force: true });
+});
+
+const twin = (): string => join(root, ".ampwitness/twins/site");
+const inWorkspace = (path: string): string => join(workspace, path);
+const differing = (a: Map<string, Buffer>, b: Map<string, Buffer>): string[] =>
+  [...new Set([...a.keys(), ...b.keys()])].filter((path) => !a.get(path)?.equals(b.get(path) ?? Buffer.from("none")));
+
+/** The site as a build makes it that keeps nothing of an earlier site. */
+async function asMadeAnew(): Promise<Map<string, Buffer>> {
+  rmSync(join(root, "plain"), { recursive: true, force: true });
+  mkdirSync(join(root, "plain"));
+  for (const kind of ["tests", "test-results", "samples", "chargers", "charger-results", "forecasts"])
+    cpSync(join(root, ".ampwitness", kind), join(root, "plain/.ampwitness", kind), { recursive: true });
+  await build({ workspace, out: plain });
+  return filesBelow(plain);
+}
+
+/** Builds, and holds the site against one made anew. @returns the files that were written, and not kept */
+async function rebuilt(): Promise<string[]> {
+  const before = new Map([...filesBelow(out).keys()].map((path) => [path, statSync(join(out, path)).ino]));
+  expect(await build({ workspace, out })).toBe(0);
+  expect(differing(filesBelow(out), await asMadeAnew())).toEqual([]);
+  expect(differing(filesBelow(out), filesBelow(twin()))).toEqual([]);
+  return [...filesBelow(out).keys()].filter((path) => statSync(join(out, path)).ino !== before.get(path));
+}
+
+describe("a site that is built again", { timeout: 180_000 }, () => {
+  it("keeps every file where nothing changed", async () => {
+    expect(await rebuilt()).toEqual([]);
+  });
+
+  it("makes anew what a review stands on, and no test's page", async () => {
+    appendFileSync(inWorkspace("content/reviews/birch-brook-1.md"), "More words.\n");
+    const made = await rebuilt();
+    expect(made).toContain("chargers/birch-brook-1/index.html");
+    expect(made).toContain("cards/birch-brook-1/index.html");
+    expect(made.filter((path) => path.startsWith("tests/") || /alder|clover/.test(path))).toEqual([]);
+    expect(made).not.toContain("index.html");
+  });
+
+  it.each<[string, () => void]>([
+    ["one more row in a log", () => appendFileSync(inWorkspace("data/tests/alder-brook-1-1/logs/day-1.csv"), "99999,12.9,0.1\n")],
+    ["another price", () => edit("data/chargers/clover-brook-1.yaml", /amount: [\d.]+/, "amount: 1.50")],
+    ["a correction", () => appendFileSync(inWorkspace("data/chargers/clover-brook-1.yaml"), correction)],
+    ["a page of the site's own", () => writeFileSync(inWorkspace("content/about.md"), "---\ntitle: About\n---\nWords.\n")],
+    ["another title of the site", () => edit("data/site.yaml", "A thousand chargers", "A handful of chargers")],
+    ["no address of the site", () => edit("data/site.yaml", /baseUrl: .*\n/, "")],
+    ["a test that goes", () => rmSync(inWorkspace("data/tests/alder-brook-1-2"), { recursive: true })],
+    ["a page that goes", () => rmSync(inWorkspace("content/about.md"))],
+    ["a charger of another name", () => edit("data/chargers/birch-brook-1.yaml", "name: Birch Brook 1", "name: Zelkova 9")],
+  ])("is as one made anew after %s", async (_, change) => {
+    change();
+    expect((await rebuilt()).length).toBeGreaterThan(0);
+  });
+
+  it("is mended where somebody wrote into it, cut a file short with its date put back, or left files of their own", async () => {
+    appendFileSync(join(out, "index.html"), "scribbled");
+    const page = join(out, "tests/birch-brook-1-1/index.html");
+    const { atime, mtime } = statSync(page);
+    truncateSync(page, 100);
+    utimesSync(page, atime, mtime);
+    writeFileSync(join(out, "data/mine.txt"), "mine");
+    mkdirSync(join(out, "mine"));
+    rmSync(join(out, "feed.xml"), { force: true });
+    await rebuilt();
+    // What was left in the old site must not come back when that is the folder of the next.
+    await rebuilt();
+    expect(readdirSync(out)).not.toContain("mine");
+  });
+
+  it("is made as a whole where the twin is gone, or what was remembered is damaged", async () => {
+    rmSync(twin(), { recursive: true });
+    await rebuilt();
+    for (const name of readdirSync(join(root, ".ampwitness/sites"))) truncateSync(join(root, ".ampwitness/sites", name), 1000);
+    await rebuilt();
+    rmSync(join(root, ".ampwitness"), { recursive: true });
+    expect(await build({ workspace, out })).toBe(0);
+    expect(await rebuilt()).toEqual([]);
+  });
+
+  it("is right after a build that failed half-way, which leaves the last good one byte for byte", async () => {
+    const good = filesBelow(out);
+    writeFileSync(inWorkspace("content/wrong.md"), "---\ntitle: Wrong\n---\nSee [nothing](no-such-page/).\n");
+    edit("data/site.yaml", "A handful", "Another handful");
+    expect(await build({ workspace, out })).toBe(1);
+    expect(differing(filesBelow(out), good)).toEqual([]);
+    rmSync(inWorkspace("content/wrong.md"));
+    await rebuilt();
+  });
+
+  it("never shares a raw file with the workspace: what is written into the one does not reach the other", async () => {
+    const raw = "data/tests/birch-brook-1-1/logs/day-1.csv";
+    const before = readFileSync(inWorkspace(raw));
+    appendFileSync(join(out, "raw", raw), "scribbled");
+    expect(readFileSync(inWorkspace(raw)).equals(before)).toBe(true);
+    await rebuilt();
+  });
+
+  it("can be moved away, and comes back", async () => {
+    renameSync(out, join(root, "elsewhere"));
+    expect(await build({ workspace, out })).toBe(0);
+    expect(differing(filesBelow(out), await asMadeAnew())).toEqual([]);
+  });
+});
+
+const correction = `corrections:
+  - { on: 2026-07-01, kind: correction, what: Price mended, why: Misread, changesVerdict: false }
+`;
+
+function edit(path: string, from: string | RegExp, to: string): void {
+  const text = readFileSync(inWorkspace(path), "utf8");
+  const changed = text.replace(from, to);
+  if (changed === text) throw new Error(`${path} holds no ${from}`);
+  writeFileSync(inWorkspace(path), changed);
+}
