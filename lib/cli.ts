@@ -22,8 +22,9 @@ const places = (options: { workspace: string; out?: string }): { workspace: stri
 withWorkspace(program.command("build").description("check the data and write the site"))
   .option("--threads <number>", "how many tests to measure side by side; as many as the machine has processors where left out")
   .option("--shard <n/of>", "only measure a share of the tests, such as 3/8, for a build that has all shares; publish nothing")
+  .option("--costs", "tell at the end what time and memory went where")
   .action(async (options) => {
-    process.exitCode = await build({ ...places(options), threads: options.threads, shard: options.shard });
+    process.exitCode = await build({ ...places(options), threads: options.threads, shard: options.shard, costs: options.costs });
   });
 withWorkspace(program.command("check").description("check the data; print problems only")).action(async (options) => {
   process.exitCode = await check(places(options));

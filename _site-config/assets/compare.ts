@@ -20,34 +20,41 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
   const columnBoxes = boxes.filter((box) => box.name === "column");
   const shown = form.querySelector<HTMLElement>("[data-shown]");
   const facets = [...new Set(facetBoxes.map((box) => box.name))];
+  const withoutColumns = new Set<string>();
   const choosing = offerChoosing(table, () => history.replaceState(null, "", address()));
   foldWhereNarrow(form);
   offerSorting(form, table);
 
+  const showing = showFirstRows(table);
+
   const chosen = (facet: string): string[] =>
     facetBoxes.filter((box) => box.name === facet && box.checked).map((box) => `${facet}:${box.value}`);
-  /** Within a facet any choice will do; between facets all must fit. `except` leaves one facet out, for its own counts. */
-  const fits = (row: HTMLTableRowElement, except?: string): boolean =>
-    facets.every((facet) => {
-      const wanted = chosen(facet);
-      return facet === except || wanted.length === 0 || wanted.some((word) => words.get(row)?.has(word) === true);
-    });
 
   function apply(): void {
+    const wanted = facets.map((facet) => ({ facet, choices: chosen(facet) })).filter(({ choices }) => choices.length > 0);
+    /** Within a facet any choice will do; between facets all must fit. `except` leaves one facet out, for its own counts. */
+    const fits = (row: HTMLTableRowElement, except?: string): boolean =>
+      wanted.every(({ facet, choices }) => facet === except || choices.some((word) => words.get(row)?.has(word) === true));
     const visible = rows.filter((row) => {
       const isIn = fits(row);
-      row.hidden = !isIn;
+      if (row.hidden === isIn) row.hidden = !isIn;
       return isIn;
     });
+    const fitting = new Map(facets.map((facet) => [facet, rows.filter((row) => fits(row, facet))]));
     for (const box of facetBoxes) {
-      const count = rows.filter((row) => fits(row, box.name) && words.get(row)?.has(`${box.name}:${box.value}`) === true).length;
+      const count = (fitting.get(box.name) ?? []).filter((row) => words.get(row)?.has(`${box.name}:${box.value}`) === true).length;
       const told = box.parentElement?.querySelector(".count");
       if (told) told.textContent = String(count);
       // A choice that would leave nothing is not offered, unless it is what the reader has chosen.
       box.disabled = count === 0 && !box.checked;
     }
-    for (const box of columnBoxes)
+    for (const box of columnBoxes) {
+      if (box.checked === !withoutColumns.has(box.value)) continue;
+      if (box.checked) withoutColumns.delete(box.value);
+      else withoutColumns.add(box.value);
       for (const cell of table.querySelectorAll<HTMLElement>(`[data-column="${CSS.escape(box.value)}"]`)) cell.hidden = !box.checked;
+    }
+    showing.again();
     if (shown) shown.textContent = `${visible.length} of ${rows.length} chargers`;
   }
 
@@ -94,7 +101,10 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
       history.pushState(null, "", address());
     });
   });
-  table.addEventListener("sorted", () => history.replaceState(null, "", address()));
+  table.addEventListener("sorted", () => {
+    showing.again();
+    history.replaceState(null, "", address());
+  });
   form.querySelector("[data-copy]")?.addEventListener("click", (event) => {
     const button = event.currentTarget as HTMLButtonElement;
     navigator.clipboard.writeText(address().href).then(
@@ -109,6 +119,45 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
   addEventListener("popstate", restore);
   form.hidden = false;
   restore();
+}
+
+/**
+ * Shows the first rows of a long table, and offers the others: a browser takes seconds to lay a thousand rows out anew after each choice.
+ * Rows that do not fit what was chosen do not count. On paper, and without this script, all rows stand.
+ */
+function showFirstRows(table: HTMLTableElement) {
+  const atFirst = 50;
+  const body = table.tBodies[0];
+  const offer = document.createElement("p");
+  const more = document.createElement("button");
+  const all = document.createElement("button");
+  for (const button of [more, all]) button.type = "button";
+  offer.append(more, " ", all);
+  offer.hidden = true;
+  (table.closest("section") ?? table).after(offer);
+  let most = atFirst;
+
+  function again(): void {
+    let fitting = 0;
+    for (const row of body?.rows ?? []) {
+      const isBeyond = !row.hidden && fitting >= most;
+      if (!row.hidden) fitting++;
+      if (row.classList.contains("beyond") !== isBeyond) row.classList.toggle("beyond", isBeyond);
+    }
+    offer.hidden = fitting <= most;
+    more.textContent = `Show ${Math.min(atFirst, fitting - most)} more`;
+    all.textContent = `Show all ${fitting}`;
+  }
+
+  more.addEventListener("click", () => {
+    most += atFirst;
+    again();
+  });
+  all.addEventListener("click", () => {
+    most = Number.POSITIVE_INFINITY;
+    again();
+  });
+  return { again };
 }
 
 /** The button in the heading of a column; sort.ts has put it there. */

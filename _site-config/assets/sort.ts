@@ -2,10 +2,13 @@
 
 type Direction = "ascending" | "descending";
 
+/** Made once: a table of a thousand rows compares ten thousand times. */
+const words = new Intl.Collator(document.documentElement.lang, { numeric: true });
+
 /** Absent values come last in both directions: absence is neither small nor large. */
 function compareCells(a: string, b: string, kind: string, direction: Direction): number {
   if (a === "" || b === "") return Number(a === "") - Number(b === "");
-  const order = kind === "number" ? Number(a) - Number(b) : a.localeCompare(b, document.documentElement.lang, { numeric: true });
+  const order = kind === "number" ? Number(a) - Number(b) : words.compare(a, b);
   return direction === "ascending" ? order : -order;
 }
 
@@ -22,17 +25,16 @@ function sortTable(table: HTMLTableElement, heading: HTMLTableCellElement, statu
   const column = heading.cellIndex;
   const body = table.tBodies[0];
   if (body === undefined) return;
-  const cellOf = (row: HTMLTableRowElement) => row.cells[column];
-  const sortValue = (row: HTMLTableRowElement) => cellOf(row)?.dataset.value ?? "";
-  const rows = [...body.rows].sort((a, b) => compareCells(sortValue(a), sortValue(b), heading.dataset.sort ?? "text", direction));
+  const sorted = [...body.rows]
+    .map((row) => ({ row, cell: row.cells[column], value: row.cells[column]?.dataset.value ?? "" }))
+    .sort((a, b) => compareCells(a.value, b.value, heading.dataset.sort ?? "text", direction));
 
   for (const tied of body.querySelectorAll(".tie")) tied.classList.remove("tie");
-  rows.forEach((row, index) => {
-    const cell = cellOf(row);
-    const above = rows[index - 1] && cellOf(rows[index - 1] as HTMLTableRowElement);
+  sorted.forEach(({ cell }, index) => {
+    const above = sorted[index - 1]?.cell;
     if (cell && above && overlap(cell, above)) cell.classList.add("tie");
   });
-  body.append(...rows);
+  body.append(...sorted.map(({ row }) => row));
 
   for (const other of table.querySelectorAll("th[aria-sort]")) other.removeAttribute("aria-sort");
   heading.setAttribute("aria-sort", direction);

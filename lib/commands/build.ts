@@ -11,6 +11,8 @@ export type BuildOptions = {
   readonly out: string;
   readonly threads?: string | undefined;
   readonly shard?: string | undefined;
+  /** Whether to tell at the end what time and memory went where. */
+  readonly costs?: boolean | undefined;
 };
 
 /**
@@ -20,13 +22,13 @@ export type BuildOptions = {
  * stays.
  * @returns the exit status: 0 where all was published, 1 where anything was not
  */
-export async function build({ workspace, out, threads, shard }: BuildOptions): Promise<number> {
+export async function build({ workspace, out, threads, shard, costs = false }: BuildOptions): Promise<number> {
   if (threads !== undefined && !/^[1-9]\d?$/.test(threads)) return tellUse(`--threads: expected a number from 1 to 99, found "${threads}"`);
   const share = shard === undefined ? undefined : parseShard(shard);
   if (shard !== undefined && share === undefined)
     return tellUse(`--shard: expected a share such as 3/8 (the third of eight), found "${shard}"`);
   const most = threads === undefined ? {} : { threads: Number(threads) };
-  return share === undefined ? buildSite(workspace, out, most) : buildShare(workspace, out, share, most);
+  return share === undefined ? buildSite(workspace, out, most, costs) : buildShare(workspace, out, share, most);
 }
 
 function tellUse(text: string): 1 {
@@ -70,8 +72,10 @@ async function buildShare(workspace: string, out: string, shard: Shard, most: { 
 
 const secondsSince = (started: number): string => ((performance.now() - started) / 1000).toFixed(1);
 
-async function buildSite(workspace: string, out: string, most: { threads?: number }): Promise<number> {
+async function buildSite(workspace: string, out: string, most: { threads?: number }, costs: boolean): Promise<number> {
   const started = performance.now();
+  const spent: string[] = [];
+  const onCost = (what: string, seconds: number): void => void spent.push(`${what} ${seconds.toFixed(2)} s`);
   const entries = diskEntries(cacheFolder(out));
   let staging: Staging;
   try {
@@ -91,6 +95,7 @@ async function buildSite(workspace: string, out: string, most: { threads?: numbe
       onCharger: (done, total) => assembling.update(done, total),
       entries,
     });
+    onCost("reading and measuring", (performance.now() - started) / 1000);
     reading.stop();
     assembling.stop();
     printProblems(outcome.problems);
@@ -100,6 +105,7 @@ async function buildSite(workspace: string, out: string, most: { threads?: numbe
     }
     ({ pages } = await staging.publish(outcome.published, outcome.workspace.files, {
       onPage: (done, total) => rendering.update(done, total),
+      onCost,
     }));
   } catch (error) {
     return tellUnwritable(error);
@@ -112,6 +118,10 @@ async function buildSite(workspace: string, out: string, most: { threads?: numbe
   tell(
     `${count(outcome.testsRead, "test")} read, ${count(outcome.rows, "row")}, ${countProblems(outcome.problems)}, ${count(pages, "page")}, ${secondsSince(started)} s`,
   );
+  if (costs) {
+    tell(`time: ${spent.join(", ")}`);
+    tell(`peak memory: ${Math.round(process.resourceUsage().maxRSS / 1024)} MiB`);
+  }
   for (const { what, why } of outcome.published.index.notPublished) tell(`Not published: ${what}, since ${why}.`);
   return outcome.problems.some((problem) => problem.level === "error") ? 1 : 0;
 }

@@ -10,12 +10,9 @@ const styles = ["site.css", "card.css", "find.css", "side-by-side.css"];
 const bundles = ["explore", "find", "side-by-side"];
 
 /** All that is published, by its path from the site's root. */
-export const assetPaths: readonly string[] = [
-  ...[...scripts, ...bundles].map((name) => `${name}.js`),
-  "site.css",
-  "card.css",
-  "icon.svg",
-].map((name) => `assets/${name}`);
+export const assetPaths: readonly string[] = [...[...scripts, ...bundles].map((name) => `${name}.js`), ...styles, "icon.svg"].map(
+  (name) => `assets/${name}`,
+);
 
 /**
  * Publishes the assets into siteDir/assets.

@@ -4,14 +4,16 @@ import { join } from "node:path";
 import { type LinksOfPage, linksOf } from "./check-links.ts";
 import { type SiteMaker, type Step, valueMadeBy } from "./keep/maker.ts";
 import { watchedResults } from "./keep/watched-results.ts";
+import { wholeAddress } from "./outward/addresses.ts";
 import type { Fingerprints } from "./outward/index.ts";
 import { withPageHead } from "./outward/page-head.ts";
+import { labelCells } from "./pages/label-cells.ts";
 import type { ResultsFolder } from "./results-folder.ts";
 
 /** What is remembered of a page. */
 export type PageFacts = LinksOfPage & {
-  /** Whether it asks search engines to stay away. */
-  readonly hidden: boolean;
+  /** Whether search engines may find it: it asks them neither to stay away nor to show another page instead. */
+  readonly found: boolean;
   /** Whether its words are searched. */
   readonly searched: boolean;
 };
@@ -56,14 +58,14 @@ export function sitePages(maker: SiteMaker, results: ResultsFolder, fingerprints
       const watched = watchedResults(results, step.reads);
       const html = await draw({ results: watched, fingerprints: watchedFingerprints(fingerprints, step) });
       onPage();
-      return withPageHead(html, watched, path.replace(/(^|\/)index\.html$/, "$1"));
+      return labelCells(withPageHead(html, watched, addressOf(path)));
     },
     finish() {
       for (const [path, step] of begun) {
         const html = readFileSync(join(maker.dir, path), "utf8");
         const value: PageFacts = {
           ...linksOf(path, html, results.index.site.baseUrl),
-          hidden: html.includes('<meta name="robots" content="noindex"'),
+          found: isToBeFound(path, html, results.index.site.baseUrl),
           searched: html.includes("data-pagefind-body"),
         };
         step.wrote(path);
@@ -73,6 +75,15 @@ export function sitePages(maker: SiteMaker, results: ResultsFolder, fingerprints
       return { facts, drawn: new Set(begun.keys()) };
     },
   };
+}
+
+/** A page's address from the site's root: "tests/first/" for tests/first/index.html. */
+const addressOf = (path: string): string => path.replace(/(^|\/)index\.html$/, "$1");
+
+function isToBeFound(path: string, html: string, baseUrl: string | null): boolean {
+  if (html.includes('<meta name="robots" content="noindex"')) return false;
+  const [, shown] = /<link rel="canonical" href="([^"]+)"/.exec(html) ?? [];
+  return baseUrl === null || shown === wholeAddress(baseUrl, addressOf(path));
 }
 
 function watchedFingerprints(fingerprints: Fingerprints, step: Step): Fingerprints {

@@ -11,13 +11,13 @@ import type { Published } from "../run/published.ts";
 import { siteMaker } from "./keep/maker.ts";
 import { emptyRecord, type SiteRecord } from "./keep/site-record.ts";
 import { makeTwin, trustedFiles } from "./keep/twin.ts";
-import { renderWith } from "./render-site.ts";
+import { type RenderOptions, renderWith, timed } from "./render-site.ts";
 import type { Results } from "./results.ts";
 import { openPublished } from "./results-folder.ts";
 import { digestOfSource } from "./sources.ts";
 import { writeResults } from "./write-results.ts";
 
-export type PublishEffects = { onPage?: ((done: number, total: number) => void) | undefined };
+export type PublishEffects = RenderOptions;
 
 /** A site in the making: a folder beside the one that is published. */
 export type Staging = {
@@ -57,15 +57,18 @@ export async function beginSite(outDir: string, kept?: KeptSite): Promise<Stagin
     publish: async (results, files, effects = {}) => {
       const code = codeVersion(siteSources);
       const record = last ?? emptyRecord(code);
-      const trusted = trustedFiles(dir, record);
+      const { onCost } = effects;
+      const trusted = await timed("looking at the twin", onCost, () => trustedFiles(dir, record));
       const maker = siteMaker(dir, code, record, trusted, digestOfSource(results, files));
-      await writeResults(results, files, maker);
+      await timed("results", onCost, () => writeResults(results, files, maker));
       const rendered = await renderWith(maker, openPublished(dir, results), effects);
       const made = maker.finish();
       const old = await swap(dir, outDir);
       isPublished = true;
-      if (twin !== undefined) keepTwin(twin, last, old, outDir, made);
-      if (old !== undefined) await rm(old, { recursive: true, force: true });
+      await timed("keeping the twin", onCost, async () => {
+        if (twin !== undefined) keepTwin(twin, last, old, outDir, made);
+        if (old !== undefined) await rm(old, { recursive: true, force: true });
+      });
       return rendered;
     },
     abandon: async () => {

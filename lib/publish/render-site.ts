@@ -38,6 +38,8 @@ const siteConfigDir = fileURLToPath(new URL("../../_site-config/", import.meta.u
 export type RenderOptions = {
   /** Told after each page, and once at the start with 0 done. */
   readonly onPage?: ((done: number, total: number) => void) | undefined;
+  /** Told after each part of the work what it took, s. */
+  readonly onCost?: ((what: string, seconds: number) => void) | undefined;
 };
 
 /**
@@ -65,19 +67,27 @@ export function folderMaker(siteDir: string, { index, test }: ResultsFolder): Si
 
 /** Renders a site whose results are there, and makes anew only what the maker does not keep. */
 export async function renderWith(maker: SiteMaker, results: ResultsFolder, options: RenderOptions = {}): Promise<{ pages: number }> {
-  const fingerprints = await writeParts(maker, results);
-  const { facts, drawn } = await writePages(maker, results, fingerprints, options);
-  const found = [...facts].filter(([, { hidden }]) => !hidden).map(([path]) => path);
+  const fingerprints = await timed("downloads", options.onCost, () => writeParts(maker, results));
+  const { facts, drawn } = await timed("pages", options.onCost, () => writePages(maker, results, fingerprints, options));
+  const found = [...facts].filter(([, page]) => page.found).map(([path]) => path);
   const part = partsOf(maker, results);
   // Found out in every build: it follows from all pages, and reads nothing by which it could be kept.
   maker.begin("pages to be found").end(found);
   await part("for crawlers", writeForCrawlers(found));
   const searched = [...facts].filter(([, page]) => page.searched).map(([path]) => path);
-  await buildSearchIndex(maker, searched);
+  await timed("search index", options.onCost, () => buildSearchIndex(maker, searched));
   const suspects = pagesToCheck(facts, drawn, (path) => maker.files().has(path));
   const broken = findBrokenLinks(maker.dir, results.index.site.baseUrl, suspects);
   if (broken.length > 0) throw new Error(`${broken.length} broken links:\n${broken.join("\n")}`);
   return { pages: facts.size };
+}
+
+/** Does a part of the work and tells what it took. */
+export async function timed<T>(what: string, onCost: RenderOptions["onCost"], work: () => T | Promise<T>): Promise<T> {
+  const started = performance.now();
+  const value = await work();
+  onCost?.(what, (performance.now() - started) / 1000);
+  return value;
 }
 
 /** Runs parts as steps that note what they read of the results. */
