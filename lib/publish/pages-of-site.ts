@@ -26,9 +26,14 @@ export type SitePages = {
   isStale(path: string): boolean;
   /** Draws a page. Whoever calls writes it to its path. */
   draw(path: string, draw: (sources: PageSources) => string | Promise<string>): Promise<string>;
-  /** Notes the pages that were drawn, once they stand in the site's folder; gives the facts of all pages. */
+  /** Notes the pages that were drawn since, once they stand in the site's folder. @returns whether others must be drawn in another round */
+  endRound(): boolean;
+  /** The facts of all pages, once all are drawn. */
   finish(): { readonly facts: ReadonlyMap<string, PageFacts>; readonly drawn: ReadonlySet<string> };
 };
+
+/** Eleventy holds every page of a round until the last is drawn: a thousand take as much memory as a build should. */
+const pagesOfRound = 400;
 
 /** The step that makes a charger's digests, and gives back their fingerprint. */
 export const sumsStep = (charger: string): string => `digests of charger ${charger}`;
@@ -37,10 +42,16 @@ export const sumsStep = (charger: string): string => `digests of charger ${charg
 export function sitePages(maker: SiteMaker, results: ResultsFolder, fingerprints: Fingerprints, onPage: () => void): SitePages {
   const facts = new Map<string, PageFacts>();
   const begun = new Map<string, Step>();
+  const drawn = new Set<string>();
+  let isMoreToDo = false;
   return {
     isStale(path) {
       if (facts.has(path)) return false;
       if (begun.has(path)) return true;
+      if (begun.size >= pagesOfRound) {
+        isMoreToDo = true;
+        return false;
+      }
       const kept = maker.keep(`page ${path}`);
       if (kept === undefined) {
         const step = maker.begin(`page ${path}`);
@@ -60,7 +71,7 @@ export function sitePages(maker: SiteMaker, results: ResultsFolder, fingerprints
       onPage();
       return labelCells(withPageHead(html, watched, addressOf(path)));
     },
-    finish() {
+    endRound() {
       for (const [path, step] of begun) {
         const html = readFileSync(join(maker.dir, path), "utf8");
         const value: PageFacts = {
@@ -71,9 +82,14 @@ export function sitePages(maker: SiteMaker, results: ResultsFolder, fingerprints
         step.wrote(path);
         step.end(value);
         facts.set(path, value);
+        drawn.add(path);
       }
-      return { facts, drawn: new Set(begun.keys()) };
+      begun.clear();
+      const isMore = isMoreToDo;
+      isMoreToDo = false;
+      return isMore;
     },
+    finish: () => ({ facts, drawn }),
   };
 }
 

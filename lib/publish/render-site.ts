@@ -153,14 +153,16 @@ async function writePages(
     done += 1;
     onPage?.(done, total);
   });
-  const eleventy = new Eleventy(fromHere(`${siteConfigDir}pages`), fromHere(maker.dir), {
-    quietMode: true,
-    // No configuration file is looked for: what counts is the function below.
-    configPath: "",
-    config: (userConfig) => configureEleventy(userConfig, results.index, pages),
-  });
-  eleventy.disableLogger();
-  await eleventy.write();
+  do {
+    const eleventy = new Eleventy(fromHere(`${siteConfigDir}pages`), fromHere(maker.dir), {
+      quietMode: true,
+      // No configuration file is looked for: what counts is the function below.
+      configPath: "",
+      config: (userConfig) => configureEleventy(userConfig, results.index, pages),
+    });
+    eleventy.disableLogger();
+    await eleventy.write();
+  } while (pages.endRound());
   return pages.finish();
 }
 

@@ -12,10 +12,12 @@ import path from "node:path";
 import { type BenchRun, parseBenchOptions } from "./options.ts";
 import { benchParts } from "./parts.ts";
 import { benchReading } from "./reading.ts";
+import { benchRebuilds } from "./rebuilds.ts";
 
 const subjects: Readonly<Record<string, (run: BenchRun) => Promise<void>>> = {
   reading: benchReading,
   parts: benchParts,
+  rebuilds: benchRebuilds,
 };
 
 const { subjects: wanted, ...options } = parseBenchOptions(process.argv.slice(2));
