@@ -47,7 +47,12 @@ const chunkLength = 1 << 18;
  */
 export async function* bytesOfFile(absolutePath: string): AsyncGenerator<Uint8Array> {
   const handle = await open(absolutePath, "r");
-  const read = (buffer: Uint8Array) => handle.read(buffer, 0, chunkLength, null);
+  const read = (buffer: Uint8Array) => {
+    const begun = handle.read(buffer, 0, chunkLength, null);
+    // A fault is thrown where the chunk is asked for; until then it must not count as unhandled.
+    begun.catch(() => undefined);
+    return begun;
+  };
   let [present, next] = [new Uint8Array(chunkLength), new Uint8Array(chunkLength)];
   let reading = read(present);
   try {

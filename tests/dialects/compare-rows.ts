@@ -15,8 +15,15 @@ export type BothWays = {
   readonly difference: string | undefined;
 };
 
-class CountingReader extends RowReader {
+/** Remembers what it was handed: rows as texts by their first line, and how many came as numbers. */
+class WatchingReader extends RowReader {
+  readonly texts = new Map<number, string>();
   plainRows = 0;
+
+  override take(fields: string[], firstLine: number, lastLine: number): void {
+    this.texts.set(firstLine, JSON.stringify([lastLine, ...fields]));
+    super.take(fields, firstLine, lastLine);
+  }
 
   override keepPlain(row: Float64Array, line: number): boolean {
     const isKept = super.keepPlain(row, line);
@@ -27,11 +34,23 @@ class CountingReader extends RowReader {
 
 /** Reads bytes, cut into chunks, in both ways. */
 export async function readBothWays(chunks: readonly Uint8Array[], dialect: ResolvedDialect, badRows: BadRows = []): Promise<BothWays> {
-  const fastReader = new CountingReader(dialect, badRows);
+  const fastReader = new WatchingReader(dialect, badRows);
   const fast = await outcomeOf(() => readRows(streamOf(chunks), dialect, fastReader), fastReader);
-  const referenceReader = new RowReader(dialect, badRows);
+  const referenceReader = new WatchingReader(dialect, badRows);
   const reference = await outcomeOf(() => readRowsByReference(streamOf(chunks), dialect, referenceReader), referenceReader);
-  return { outcome: fast, plainRows: fastReader.plainRows, difference: differenceOf(fast, reference) };
+  return {
+    outcome: fast,
+    plainRows: fastReader.plainRows,
+    difference: differenceOf(fast, reference) ?? (fast.rows === undefined ? undefined : differenceOfTexts(fastReader, referenceReader)),
+  };
+}
+
+/** Rows that the fast way handed on as texts have the reference reader's cells, and none is left out or comes twice. */
+function differenceOfTexts(fast: WatchingReader, reference: WatchingReader): string | undefined {
+  for (const [line, cells] of fast.texts)
+    if (reference.texts.get(line) !== cells) return `line ${line}: cells ${cells}, by reference ${reference.texts.get(line)}`;
+  const rows = fast.texts.size + fast.plainRows;
+  return rows === reference.texts.size ? undefined : `${rows} rows, by reference ${reference.texts.size}`;
 }
 
 async function outcomeOf(read: () => Promise<boolean>, reader: RowReader): Promise<Outcome> {
