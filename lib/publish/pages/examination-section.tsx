@@ -17,9 +17,7 @@ export function ExaminationSection({ examination, chart }: Props) {
   if (!examination.examined) return <p>The readings could not be held against each other: {examination.why}.</p>;
   return (
     <>
-      <p>
-        <strong>{examination.buyer.join(" ")}</strong>
-      </p>
+      <p class="lead">{examination.buyer.join(" ")}</p>
       <p class="quiet">
         A model weighs all readings together: <MethodLink method="cross-examination/1">how, with every assumption</MethodLink>.
       </p>
