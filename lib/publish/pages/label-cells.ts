@@ -9,23 +9,31 @@
  * A cell that has a label keeps it, an empty one too; a cell beyond the last heading stays as it is.
  */
 export function labelCells(html: string): string {
-  return html.replace(/<table class="[^"]*\blabelled\b[^"]*".*?<\/table>/gs, (table) => {
-    const headings = headingsOf(table);
-    return table.replace(/<tbody.*?<\/tbody>/gs, (body) => body.replace(/<tr.*?<\/tr>/gs, (row) => labelRow(row, headings)));
-  });
+  const [before = "", ...tables] = html.split("<table ");
+  return [before, ...tables.map((table) => (/^class="[^"]*\blabelled\b/.test(table) ? labelTable(table) : table))].join("<table ");
 }
 
-function headingsOf(table: string): string[] {
-  const [head = ""] = /<thead.*?<\/thead>/s.exec(table) ?? [];
+/** @param table the inside of a table, and whatever follows it up to the next */
+function labelTable(table: string): string {
+  const bodyStart = table.indexOf("</thead>");
+  const end = table.indexOf("</table>");
+  const headings = headingsOf(table.slice(0, bodyStart));
+  return table.slice(0, bodyStart) + labelRows(table.slice(bodyStart, end), headings) + table.slice(end);
+}
+
+function headingsOf(head: string): string[] {
   return [...head.matchAll(/<th\b[^>]*>(.*?)<\/th>/gs)].map(([, words = ""]) => words.replace(/<[^>]+>/g, "").trim());
 }
 
-function labelRow(row: string, headings: readonly string[]): string {
+function labelRows(rows: string, headings: readonly string[]): string {
   let column = 0;
-  return row.replace(/<(td|th)\b[^>]*>/g, (tag, name) => {
+  return rows.replace(/<(tr|th|td)\b[^>]*>/g, (tag, name) => {
+    if (name === "tr") {
+      column = 0;
+      return tag;
+    }
     const heading = headings[column++];
-    return name === "th" || heading === undefined || tag.includes("data-label")
-      ? tag
-      : `${tag.slice(0, -1)} data-label="${heading.replaceAll('"', "&quot;")}">`;
+    if (name === "th" || heading === undefined || tag.includes("data-label")) return tag;
+    return `${tag.slice(0, -1)} data-label="${heading.replaceAll('"', "&quot;")}">`;
   });
 }
