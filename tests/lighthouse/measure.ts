@@ -2,13 +2,14 @@
  * Measures one page of each kind of the demo's site with Lighthouse, on a simulated phone and its slow connection, and weighs it.
  *
  *   npm run lighthouse                        three runs a page, into docs/page-weights.md; fails where a score is too low
- *   npm run lighthouse -- --runs 1 charger    a quick look at the kinds named; writes nothing
+ *   npm run lighthouse -- charger "side by side"      the kinds named only, into their rows
+ *   npm run lighthouse -- --runs 1 charger    a quick look; writes nothing
  *   npm run lighthouse -- --site DIR          measures a site that is built already
  *
  * Scores hang on what else the machine does, so each is the median of its runs, and none of this is part of `npm test`.
  */
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
@@ -25,6 +26,7 @@ const { values: options, positionals: wanted } = parseArgs({
   allowPositionals: true,
   options: { site: { type: "string" }, runs: { type: "string", default: "3" } },
 });
+const page = "docs/page-weights.md";
 const runs = Number(options.runs);
 const scratch = mkdtempSync(join(tmpdir(), "lighthouse-"));
 const siteDir = options.site ?? join(scratch, "_site");
@@ -36,19 +38,26 @@ if (browser === undefined) throw new Error(noBrowser);
 const server = await serve(siteDir, { gzip: true });
 const measured: Measured[] = [];
 try {
-  for (const [kind, path] of Object.entries(pageKindsOf(siteDir))) {
+  const kinds = pageKindsOf(siteDir);
+  const unknown = wanted.filter((kind) => !(kind in kinds));
+  if (unknown.length > 0)
+    throw new Error(`no kind of page is called “${unknown.join("”, “")}”; there are ${Object.keys(kinds).join(", ")}`);
+  for (const [kind, path] of Object.entries(kinds)) {
     if (wanted.length > 0 && !wanted.includes(kind)) continue;
     const results: Result[] = [];
     for (let run = 0; run < runs; run++) results.push(await audit(server.origin + path));
     measured.push({ kind, path, scores: medianScores(results), failed: failedAudits(results), weight: weigh(siteDir, requested(results)) });
     process.stderr.write(`${kind}: ${categories.map((category) => measured.at(-1)?.scores[category]).join(" / ")}\n`);
   }
+  if (runs >= 3) {
+    const before = existsSync(page) ? readFileSync(page, "utf8") : "";
+    writeFileSync(page, report(Object.keys(kinds), measured, before, browser.version()));
+  }
 } finally {
   await browser.close();
   await server.close();
   rmSync(scratch, { recursive: true });
 }
-if (wanted.length === 0 && runs >= 3) writeFileSync("docs/page-weights.md", report(measured, browser.version()));
 const tooLow = shortfalls(measured);
 for (const line of tooLow) process.stderr.write(`${line}\n`);
 process.exitCode = tooLow.length === 0 ? 0 : 1;
