@@ -3,6 +3,7 @@
  * contributed words reach pages as data, through the results, and never as templates.
  */
 import type { UserConfig } from "@11ty/eleventy";
+import type { Language } from "../lib/nouns/site.ts";
 import { methodIds } from "../lib/publish/pages/method-pages.tsx";
 import type { SitePages } from "../lib/publish/pages-of-site.ts";
 import type { SiteIndex } from "../lib/publish/results.ts";
@@ -14,6 +15,9 @@ export type PageData = {
   readonly methodIds: readonly string[];
   readonly proseIds: readonly string[];
 };
+
+/** The site's languages, for templates to make each page once in each. */
+export type Languages = { readonly siteLanguages: readonly Language[] };
 
 /** The lists, from the index. */
 export function pageData(index: SiteIndex): PageData {
@@ -32,6 +36,7 @@ export function configureEleventy(config: UserConfig, index: SiteIndex, pages: S
   config.setTemplateFormats(["11ty.ts", "11ty.tsx"]);
   lockDown(config);
   for (const [name, value] of Object.entries(pageData(index))) config.addGlobalData(name, () => value);
+  config.addGlobalData("siteLanguages", () => index.site.languages);
   config.addGlobalData("sitePages", () => pages);
 }
 

@@ -2,11 +2,12 @@
  * Narrows the comparison, chooses its columns and its order, and chargers to lay side by side, and keeps all of that in the address.
  * Without it the whole table stands.
  */
+import { compareWords as words } from "./script-words.ts";
 
 const form = document.querySelector<HTMLFormElement>("form[data-facets]");
 const table = document.querySelector<HTMLTableElement>("table.comparison");
 
-/** As lib/publish/side-by-side/compared.ts has them; this script is published as it stands, without modules. */
+/** As lib/publish/side-by-side/compared.ts has them; this script stays small without that module. */
 const fewestSideBySide = 2;
 const mostSideBySide = 4;
 
@@ -14,7 +15,7 @@ if (form !== null && table !== null) setUp(form, table);
 
 function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
   const rows = [...table.querySelectorAll<HTMLTableRowElement>("tbody tr")];
-  const words = new Map(rows.map((row) => [row, new Set((row.dataset.facets ?? "").split(" "))]));
+  const facetsOfRow = new Map(rows.map((row) => [row, new Set((row.dataset.facets ?? "").split(" "))]));
   const boxes = [...form.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
   const facetBoxes = boxes.filter((box) => box.name !== "column");
   const columnBoxes = boxes.filter((box) => box.name === "column");
@@ -34,7 +35,7 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
     const wanted = facets.map((facet) => ({ facet, choices: chosen(facet) })).filter(({ choices }) => choices.length > 0);
     /** Within a facet any choice will do; between facets all must fit. `except` leaves one facet out, for its own counts. */
     const fits = (row: HTMLTableRowElement, except?: string): boolean =>
-      wanted.every(({ facet, choices }) => facet === except || choices.some((word) => words.get(row)?.has(word) === true));
+      wanted.every(({ facet, choices }) => facet === except || choices.some((word) => facetsOfRow.get(row)?.has(word) === true));
     const visible = rows.filter((row) => {
       const isIn = fits(row);
       if (row.hidden === isIn) row.hidden = !isIn;
@@ -42,7 +43,7 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
     });
     const fitting = new Map(facets.map((facet) => [facet, rows.filter((row) => fits(row, facet))]));
     for (const box of facetBoxes) {
-      const count = (fitting.get(box.name) ?? []).filter((row) => words.get(row)?.has(`${box.name}:${box.value}`) === true).length;
+      const count = (fitting.get(box.name) ?? []).filter((row) => facetsOfRow.get(row)?.has(`${box.name}:${box.value}`) === true).length;
       const told = box.parentElement?.querySelector(".count");
       if (told) told.textContent = String(count);
       // A choice that would leave nothing is not offered, unless it is what the reader has chosen.
@@ -55,7 +56,7 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
       for (const cell of table.querySelectorAll<HTMLElement>(`[data-column="${CSS.escape(box.value)}"]`)) cell.hidden = !box.checked;
     }
     showing.again();
-    if (shown) shown.textContent = `${visible.length} of ${rows.length} chargers`;
+    if (shown) shown.textContent = words.shown(visible.length, rows.length);
   }
 
   /** The address holds what differs from the default: facets by name, hidden columns, chosen chargers, the order. */
@@ -109,7 +110,7 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
     const button = event.currentTarget as HTMLButtonElement;
     navigator.clipboard.writeText(address().href).then(
       () => {
-        button.textContent = "Copied";
+        button.textContent = words.copied;
       },
       () => {
         button.textContent = address().href;
@@ -218,13 +219,13 @@ function offerChoosing(table: HTMLTableElement, changed: () => void) {
     const ids = chosen();
     for (const box of boxes) box.disabled = ids.length >= mostSideBySide && !box.checked;
     if (ids.length < fewestSideBySide) {
-      told.textContent = ids.length === 0 ? "" : "1 charger chosen: choose another to lay them side by side.";
+      told.textContent = ids.length === 0 ? "" : words.chooseAnother;
       return;
     }
     const link = document.createElement("a");
     link.href = `compare/index.html?${new URLSearchParams(ids.map((id) => ["charger", id]))}`;
-    link.textContent = `Compare the chosen ${ids.length} side by side`;
-    told.replaceChildren(link, ids.length === mostSideBySide ? " (no more than four)" : "");
+    link.textContent = words.chosen(ids.length);
+    told.replaceChildren(link, ids.length === mostSideBySide ? words.noMore : "");
   }
 
   for (const label of labels) label.hidden = false;
@@ -241,5 +242,3 @@ function offerChoosing(table: HTMLTableElement, changed: () => void) {
     },
   };
 }
-
-export {};

@@ -1,4 +1,5 @@
 /** Offers the log explorer, and fetches it when it is asked for. Without scripts the raw file is there to be read. */
+import { exploreButtonWords as words } from "./script-words.ts";
 
 let loading: Promise<void> | undefined;
 
@@ -7,7 +8,7 @@ function load(address: string): Promise<void> {
     const script = document.createElement("script");
     script.src = address;
     script.addEventListener("load", () => resolve());
-    script.addEventListener("error", () => reject(new Error("the explorer's script could not be fetched")));
+    script.addEventListener("error", () => reject(new Error(words.notFetched)));
     document.head.append(script);
   });
   return loading;
@@ -16,7 +17,7 @@ function load(address: string): Promise<void> {
 for (const place of document.querySelectorAll<HTMLElement>("[data-explore]")) {
   const button = document.createElement("button");
   button.type = "button";
-  button.textContent = `Explore every row of ${place.dataset.name ?? "this log"}`;
+  button.textContent = words.every(place.dataset.name ?? words.thisLog);
   button.addEventListener("click", () => {
     button.disabled = true;
     load(place.dataset.script ?? "").then(
@@ -32,5 +33,3 @@ for (const place of document.querySelectorAll<HTMLElement>("[data-explore]")) {
   place.append(button);
   place.hidden = false;
 }
-
-export {};

@@ -1,4 +1,5 @@
 /** The search box. It loads its index when it is first used, and writes text only, never markup. */
+import { searchWords as told } from "./script-words.ts";
 
 type Hit = { readonly raw_url?: string; readonly url: string; readonly meta: { readonly title?: string }; readonly plain_excerpt?: string };
 type Pagefind = {
@@ -55,10 +56,10 @@ async function search(words: string): Promise<void> {
     list.replaceChildren(...hits.map(entry));
     list.hidden = hits.length === 0;
     status.classList.toggle("unseen", hits.length > 0);
-    status.textContent = hits.length === 0 ? `Nothing found for “${words}”.` : `${found.results.length} pages found.`;
+    status.textContent = hits.length === 0 ? told.nothing(words) : told.found(found.results.length);
   } catch {
     status.classList.remove("unseen");
-    status.textContent = "Search needs a web server; from a folder, use your browser's find.";
+    status.textContent = told.needsServer;
   }
 }
 
@@ -72,5 +73,3 @@ if (box && input) {
     input.focus();
   });
 }
-
-export {};

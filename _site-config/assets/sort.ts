@@ -1,9 +1,12 @@
 /** Lets a table be sorted by its columns. Without this script the table stands as it is, whole. */
 
+import { language } from "./language.ts";
+import { sortWords as told } from "./script-words.ts";
+
 type Direction = "ascending" | "descending";
 
 /** Made once: a table of a thousand rows compares ten thousand times. */
-const words = new Intl.Collator(document.documentElement.lang, { numeric: true });
+const words = new Intl.Collator(language, { numeric: true });
 
 /** Absent values come last in both directions: absence is neither small nor large. */
 function compareCells(a: string, b: string, kind: string, direction: Direction): number {
@@ -39,9 +42,9 @@ function sortTable(table: HTMLTableElement, heading: HTMLTableCellElement, statu
   for (const other of table.querySelectorAll("th[aria-sort]")) other.removeAttribute("aria-sort");
   heading.setAttribute("aria-sort", direction);
   const ties = body.querySelectorAll(".tie").length;
-  const tied = ties === 0 ? "" : ` ${ties} ${ties === 1 ? "row" : "rows"} cannot be told apart from the row above.`;
+  const tied = ties === 0 ? "" : told.ties(ties);
   table.dispatchEvent(new Event("sorted"));
-  status.textContent = `Sorted by ${heading.textContent}, ${direction}.${tied}`;
+  status.textContent = `${told.sorted(heading.textContent ?? "", told.directions[direction])}${tied}`;
 }
 
 for (const table of document.querySelectorAll<HTMLTableElement>("table[data-sortable]")) {
@@ -57,5 +60,3 @@ for (const table of document.querySelectorAll<HTMLTableElement>("table[data-sort
     heading.append(button);
   }
 }
-
-export {};

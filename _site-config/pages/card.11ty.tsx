@@ -3,6 +3,6 @@ import { quotableCharger } from "../../lib/publish/outward/quotable.ts";
 import { renderCardPage } from "../../lib/publish/pages/card-page.tsx";
 import { pageForEach } from "../templates.ts";
 
-export const { data, render } = pageForEach("chargerIds", cardPath, ({ results, fingerprints }, id) =>
-  renderCardPage(quotableCharger(results, fingerprints, id)),
+export const { data, render } = pageForEach("chargerIds", cardPath, ({ results, fingerprints }, id, language) =>
+  renderCardPage(quotableCharger(results, fingerprints, id, language), language),
 );

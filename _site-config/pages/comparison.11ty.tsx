@@ -1,4 +1,4 @@
 import { renderComparisonPage } from "../../lib/publish/pages/comparison-page.tsx";
 import { onePage } from "../templates.ts";
 
-export const { data, render } = onePage("index.html", ({ results }) => renderComparisonPage(results));
+export const { data, render } = onePage("", ({ results }, language) => renderComparisonPage(results, language));

@@ -1,4 +1,4 @@
 import { renderNotFoundPage } from "../../lib/publish/pages/not-found-page.tsx";
-import { onePage } from "../templates.ts";
+import { pageOnce } from "../templates.ts";
 
-export const { data, render } = onePage("404.html", ({ results }) => renderNotFoundPage(results.index));
+export const { data, render } = pageOnce("404.html", ({ results }) => renderNotFoundPage(results.index));

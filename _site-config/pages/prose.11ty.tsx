@@ -5,9 +5,9 @@ import { pageForEach } from "../templates.ts";
 export const { data, render } = pageForEach(
   "proseIds",
   (id) => `${addressPart(id)}/`,
-  ({ results: { index } }, id) => {
+  ({ results: { index } }, id, language) => {
     const prose = index.pages.find((page) => page.id === id);
     if (prose === undefined) throw new Error(`no page of the reviewer's own is named ${id}`);
-    return renderProsePage(index, prose);
+    return renderProsePage(index, prose, language);
   },
 );

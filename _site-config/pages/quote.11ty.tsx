@@ -4,6 +4,6 @@ import { citableSite } from "../../lib/publish/outward/index.ts";
 import { renderQuotePage } from "../../lib/publish/pages/quote-page.tsx";
 import { onePage } from "../templates.ts";
 
-export const { data, render } = onePage(`${siteQuotePath}index.html`, ({ results }) =>
-  renderQuotePage(results.index, citableSite(results), siteFeed(results) !== undefined),
+export const { data, render } = onePage(siteQuotePath, ({ results }, language) =>
+  renderQuotePage(results.index, citableSite(results), siteFeed(results) !== undefined, language),
 );

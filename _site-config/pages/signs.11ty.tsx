@@ -1,4 +1,4 @@
 import { renderSignsPage } from "../../lib/publish/pages/signs-page.tsx";
 import { onePage } from "../templates.ts";
 
-export const { data, render } = onePage("signs/index.html", ({ results }) => renderSignsPage(results.index));
+export const { data, render } = onePage("signs/", ({ results }, language) => renderSignsPage(results.index, language));

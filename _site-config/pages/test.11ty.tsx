@@ -3,7 +3,7 @@ import { testPath } from "../../lib/publish/links.ts";
 import { renderTestPage } from "../../lib/publish/pages/test-page.tsx";
 import { pageForEach } from "../templates.ts";
 
-export const { data, render } = pageForEach("testIds", testPath, async ({ results }, id) => {
+export const { data, render } = pageForEach("testIds", testPath, async ({ results }, id, language) => {
   const test = results.test(id);
-  return renderTestPage(results, test, await drawTestCharts(test));
+  return renderTestPage(results, test, await drawTestCharts(test, language), language);
 });

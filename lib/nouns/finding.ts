@@ -6,6 +6,7 @@ export type Outcome = (typeof outcomes)[number];
 
 /** How a finding weighs for the reader; drawn as a mark and a word, never as colour alone. */
 export const weights = ["good", "bad", "caution", "unsure", "untested", "note"] as const;
+export type Weight = (typeof weights)[number];
 
 export const finding = z
   .strictObject({

@@ -2,11 +2,23 @@
 import { z } from "zod";
 import { isoDate } from "./quantities.ts";
 
+/** Languages that the interface speaks; the reviewer's own words may be in any. */
+export const interfaceLanguages = ["en", "pl", "de"] as const;
+export type Language = (typeof interfaceLanguages)[number];
+
 export const site = z
   .strictObject({
     title: z.string().min(1),
     tagline: z.string().optional().describe("One sentence under the title"),
     language: z.string().default("en").describe("BCP 47 tag of the reviewer's words"),
+    languages: z
+      .array(z.enum(interfaceLanguages))
+      .min(1)
+      .refine((languages) => new Set(languages).size === languages.length, "each language once")
+      .optional()
+      .describe(
+        "Languages of the pages around the reviewer's words. The first stands at the site's root, each other one in a folder of its name. Default: the reviewer's language where the pages speak it, else en",
+      ),
     baseUrl: z.url().optional().describe("Where the site will stand; needed for feeds and absolute links"),
     invented: z.boolean().default(false).describe("true for demonstration data: every page then says so"),
     inventedNote: z.string().optional().describe("What to say where it is shown"),
@@ -88,3 +100,10 @@ export const site = z
   .meta({ id: "site", title: "Site record" });
 
 export type Site = z.infer<typeof site>;
+
+/** The languages of a site's pages, the first one at its root: as stated, else the reviewer's own where the interface speaks it, else English. */
+export function pageLanguages({ languages, language }: Pick<Site, "languages" | "language">): readonly Language[] {
+  if (languages !== undefined) return languages;
+  const spoken = interfaceLanguages.find((candidate) => candidate === language.split("-")[0]?.toLowerCase());
+  return [spoken ?? "en"];
+}

@@ -44,14 +44,37 @@ const sealedTooFlat = 0.1;
 /** Margin to the freezing point, K: the layered top of the acid freezes first. Our judgement. */
 const frostMarginK = 3;
 
+/** What speaks against a charger, with the numbers that decide. */
+export type Against =
+  | { readonly id: "frozen" }
+  | { readonly id: "sealed-flat" }
+  /** V of a 12 V battery. */
+  | { readonly id: "sealed-voltage"; readonly peakV: number; readonly limitV: number }
+  /** `share` is of the capacity in Ah. */
+  | { readonly id: "current"; readonly currentA: number; readonly mostA: number; readonly share: number };
+
+/** A reason in words fit for a reader. */
+export function againstWords(against: Against): string {
+  switch (against.id) {
+    case "frozen":
+      return "its acid may be frozen: a frozen battery must not be charged; thaw it and look for cracks first";
+    case "sealed-flat":
+      return "a sealed battery this flat needs its maker's own procedure, watched";
+    case "sealed-voltage":
+      return `it goes up to ${against.peakV.toFixed(1)} V (12 V battery), and a sealed battery commonly gets no more than ${against.limitV.toFixed(1)} V: it dries out and may heat`;
+    case "current":
+      return `${against.currentA.toFixed(1)} A is more than such a battery should get (${against.mostA.toFixed(1)} A, ${against.share} of its capacity)`;
+  }
+}
+
 /**
  * Why a battery should not simply be put on this charger.
  * @param densityAt25C  kg/l of its acid as flat as it is
  * @param bulkA  the charger's current at its least, A: only what is sure counts against it
  * @param peakVPerCell  the highest voltage that the charger surely goes to, V a cell; 0 where that is not known
- * @returns reasons in words fit for a reader; none where nothing speaks against it. The battery maker's sheet comes first.
+ * @returns none where nothing speaks against it. The battery maker's sheet comes first.
  */
-export function reasonsAgainst(
+export function whatIsAgainst(
   construction: Construction,
   ratedAh: number,
   stateOfCharge: number,
@@ -59,22 +82,18 @@ export function reasonsAgainst(
   bulkA: Range,
   airC: number,
   peakVPerCell = 0,
-): string[] {
-  const reasons: string[] = [];
+): Against[] {
+  const reasons: Against[] = [];
   const freezesAtC = freezingPointC(densityAt25C);
-  if (densityAt25C < frostWarningDensity && airC < freezesAtC + frostMarginK)
-    reasons.push("its acid may be frozen: a frozen battery must not be charged; thaw it and look for cracks first");
-  if ((construction === "AGM" || construction === "gel") && stateOfCharge <= sealedTooFlat)
-    reasons.push("a sealed battery this flat needs its maker's own procedure, watched");
+  if (densityAt25C < frostWarningDensity && airC < freezesAtC + frostMarginK) reasons.push({ id: "frozen" });
+  if ((construction === "AGM" || construction === "gel") && stateOfCharge <= sealedTooFlat) reasons.push({ id: "sealed-flat" });
   const limitV = sealedLimitVPerCell[construction];
   if (limitV !== undefined && peakVPerCell > limitV + sheetsDifferVPerCell)
-    reasons.push(
-      `it goes up to ${(6 * peakVPerCell).toFixed(1)} V (12 V battery), and a sealed battery commonly gets no more than ${(6 * limitV).toFixed(1)} V: it dries out and may heat`,
-    );
+    reasons.push({ id: "sealed-voltage", peakV: 6 * peakVPerCell, limitV: 6 * limitV });
   const most = sensibleCurrentShare[construction] * ratedAh;
-  if (bulkA.low > most)
-    reasons.push(
-      `${bulkA.low.toFixed(1)} A is more than such a battery should get (${most.toFixed(1)} A, ${sensibleCurrentShare[construction]} of its capacity)`,
-    );
+  if (bulkA.low > most) reasons.push({ id: "current", currentA: bulkA.low, mostA: most, share: sensibleCurrentShare[construction] });
   return reasons;
 }
+
+/** The same in words. */
+export const reasonsAgainst = (...battery: Parameters<typeof whatIsAgainst>): string[] => whatIsAgainst(...battery).map(againstWords);

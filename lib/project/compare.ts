@@ -32,26 +32,34 @@ export type Ranking = {
 export const beatsShare = 0.95;
 
 /**
- * Ranks contenders against the first one's basis, battery kind and target.
- * @param contenders  at least one, each with as many draws as the first; others are not comparable
+ * Holds contenders against the first one's basis, battery kind and target, pair by pair.
+ * @param contenders  each with as many draws as the first; others are not comparable
  * @param better  whether less or more is better
- * @returns groups of ties, the share of draws won for each pair, and who is not comparable. Empty groups for no contenders.
+ * @returns the share of draws won for each pair, and who is not comparable; nothing for no contenders
  */
-export function rankContenders(contenders: readonly Contender[], better: "less" | "more"): Ranking {
+export function pairContenders(contenders: readonly Contender[], better: "less" | "more"): Pick<Ranking, "pairs" | "notComparable"> {
   const reference = contenders[0];
-  if (reference === undefined) return { groups: [], pairs: [], notComparable: [] };
+  if (reference === undefined) return { pairs: [], notComparable: [] };
   const notComparable = contenders.flatMap((contender) => {
     const because = reasonAgainst(contender, reference);
     return because === undefined ? [] : [{ id: contender.id, because }];
   });
-  const comparable = contenders.filter((contender) => reasonAgainst(contender, reference) === undefined);
+  const comparable = comparableOf(contenders);
   const pairs = comparable.flatMap((a, index) =>
     comparable.slice(index + 1).map((b): Pair => {
       const aBeatsB = shareWon(a, b, better);
       return { a: a.id, b: b.id, aBeatsB, isTie: aBeatsB >= 1 - beatsShare && aBeatsB <= beatsShare };
     }),
   );
-  return { groups: groupTies(comparable, better), pairs, notComparable };
+  return { pairs, notComparable };
+}
+
+const comparableOf = (contenders: readonly Contender[]): Contender[] =>
+  contenders.filter((contender) => contenders[0] !== undefined && reasonAgainst(contender, contenders[0]) === undefined);
+
+/** The same, with the comparable ones in groups from best to worst. */
+export function rankContenders(contenders: readonly Contender[], better: "less" | "more"): Ranking {
+  return { ...pairContenders(contenders, better), groups: groupTies(comparableOf(contenders), better) };
 }
 
 /** Share of the draws in which a beats b; equal draws, "never" against "never" among them, count half. NaN for no draws. */

@@ -1,5 +1,13 @@
 /** Everything a page or a figure may ask of the forecasting library. */
-export { batteryClasses, flatnesses, reasonsAgainst, sensibleCurrentShare } from "./battery-classes.ts";
+export {
+  type Against,
+  againstWords,
+  batteryClasses,
+  flatnesses,
+  reasonsAgainst,
+  sensibleCurrentShare,
+  whatIsAgainst,
+} from "./battery-classes.ts";
 export { type BatteryBeliefs, beliefsOf, type Condition, type Construction, densitiesByKind } from "./battery-priors.ts";
 export { type ChargerKnowledge, chargerBehaviourOf, type RecordedCharge } from "./behaviour-of-stages.ts";
 export { type ChargerBehaviour, isHoldingUnknown, type ProgrammeStep } from "./charger-behaviour.ts";

@@ -2,45 +2,65 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { buildSync, transformSync } from "esbuild";
+import type { Language } from "../nouns/site.ts";
 
-const scripts = ["sort", "search", "compare", "explore-button"];
 /** The first is every page's, the second is for pages that leave the site; the others add what one page alone needs. */
 const styles = ["site.css", "card.css", "find.css", "side-by-side.css"];
-/** Scripts of several modules, each a folder with an index.ts; only the page that needs one fetches it, the log explorer's when asked for. */
-const bundles = ["explore", "find", "side-by-side"];
+
+/** Scripts by the file that they start from. Only the page that needs one fetches it, the log explorer's when asked for. */
+const scripts = {
+  sort: "sort.ts",
+  search: "search.ts",
+  compare: "compare.ts",
+  "explore-button": "explore-button.ts",
+  explore: "explore/index.ts",
+  find: "find/index.ts",
+  "side-by-side": "side-by-side/index.ts",
+} as const;
+
+/** Where a script stands: one file a language, each with the words of that language only. */
+export const scriptPath = (name: keyof typeof scripts, language: Language): string =>
+  language === "en" ? `assets/${name}.js` : `assets/${name}.${language}.js`;
+
+/** The side-by-side script speaks English on every page, so a site has the English scripts whatever its languages. */
+const languagesOf = (languages: readonly Language[]): Language[] => [...new Set<Language>([...languages, "en"])];
+const scriptNames = Object.keys(scripts) as (keyof typeof scripts)[];
 
 /** All that is published, by its path from the site's root. */
-export const assetPaths: readonly string[] = [...[...scripts, ...bundles].map((name) => `${name}.js`), ...styles, "icon.svg"].map(
-  (name) => `assets/${name}`,
-);
+export const assetPaths = (languages: readonly Language[]): string[] => [
+  ...languagesOf(languages).flatMap((language) => scriptNames.map((name) => scriptPath(name, language))),
+  ...[...styles, "icon.svg"].map((name) => `assets/${name}`),
+];
 
 /**
  * Publishes the assets into siteDir/assets.
  * Scripts become classic ones, wrapped in a function, because a module does not load from a memory stick.
  */
-export function publishAssets(sourceDir: string, siteDir: string): void {
+export function publishAssets(sourceDir: string, siteDir: string, languages: readonly Language[]): void {
   const target = join(siteDir, "assets");
   mkdirSync(target, { recursive: true });
-  const minified = (name: string, loader: "ts" | "css") =>
-    transformSync(readFileSync(join(sourceDir, name), "utf8"), {
-      loader,
+  for (const language of languagesOf(languages))
+    for (const name of scriptNames)
+      buildSync({
+        entryPoints: [join(sourceDir, scripts[name])],
+        outfile: join(siteDir, scriptPath(name, language)),
+        bundle: true,
+        minify: true,
+        format: "iife",
+        target: "es2022",
+        charset: "utf8",
+        legalComments: "none",
+        // Decides at build time which table of words a script holds; the others fall away (_site-config/assets/language.ts).
+        define: { PAGE_LANGUAGE: JSON.stringify(language) },
+      });
+  for (const name of styles) {
+    const { code } = transformSync(readFileSync(join(sourceDir, name), "utf8"), {
+      loader: "css",
       minify: true,
-      target: loader === "ts" ? "es2020" : ["chrome111", "firefox113", "safari16"],
-      ...(loader === "ts" ? { format: "iife" as const } : {}),
+      target: ["chrome111", "firefox113", "safari16"],
       charset: "utf8",
-    }).code;
-  for (const name of scripts) writeFileSync(join(target, `${name}.js`), minified(`${name}.ts`, "ts"));
-  for (const name of bundles)
-    buildSync({
-      entryPoints: [join(sourceDir, name, "index.ts")],
-      outfile: join(target, `${name}.js`),
-      bundle: true,
-      minify: true,
-      format: "iife",
-      target: "es2022",
-      charset: "utf8",
-      legalComments: "none",
     });
-  for (const name of styles) writeFileSync(join(target, name), minified(name, "css"));
+    writeFileSync(join(target, name), code);
+  }
   copyFileSync(join(sourceDir, "icon.svg"), join(target, "icon.svg"));
 }

@@ -18,6 +18,22 @@ export function relativeLink(from: PagePath, target: string): string {
   return "../".repeat(from.split("/").length - 1) + steps + (fragment === undefined ? "" : `#${fragment}`);
 }
 
+/** Where the pages of a language begin: "" for the site's first language, a folder such as "pl/" for each other. */
+export const languageFolder = (languages: readonly string[], language: string): PagePath =>
+  language === languages[0] ? "" : `${language}/`;
+
+/** Splits a page's path into its language and the address that it has in every language: "pl/find/" is "find/" in Polish. */
+export function inLanguage<L extends string>(languages: readonly L[], path: PagePath): { language: L | undefined; here: PagePath } {
+  const language = languages.slice(1).find((candidate) => path.startsWith(`${candidate}/`));
+  return language === undefined ? { language: languages[0], here: path } : { language, here: path.slice(language.length + 1) };
+}
+
+/** Whether a target is a page, which each language has for itself; anything else is a file, which the site has once. */
+export function isPage(target: string): boolean {
+  const [path = ""] = target.split("#", 1);
+  return path === "" || path.endsWith("/");
+}
+
 /**
  * Turns any name into letters that are safe in an address and as an id: "recording/day 1.csv" → "recording-day-1.csv".
  * Two names that differ only in other characters can meet; ids of the results are slugs and file names, which do not.

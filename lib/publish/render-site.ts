@@ -106,10 +106,12 @@ export async function writeParts(maker: SiteMaker, results: ResultsFolder): Prom
     await part(`archive of test ${id}`, writeArchive(id, maker));
     described.set(id, await part(`description of test ${id}`, describeTest(id, maker)));
   };
-  await maker.step("assets", ({ clear, wrote }) => {
-    assetPaths.forEach(clear);
-    publishAssets(`${siteConfigDir}assets`, maker.dir);
-    assetPaths.forEach(wrote);
+  const { languages } = index.site;
+  await maker.step(`assets in ${languages.join(", ")}`, ({ clear, wrote }) => {
+    const paths = assetPaths(languages);
+    paths.forEach(clear);
+    publishAssets(`${siteConfigDir}assets`, maker.dir, languages);
+    paths.forEach(wrote);
   });
   for (const { id } of index.chargers) {
     for (const row of results.rowsOf(id)) if (!described.has(row.test.id)) await writeTest(row.test.id);
@@ -166,14 +168,17 @@ async function writePages(
   return pages.finish();
 }
 
-/** Templates that make one page each; the others make one for each id of a list. */
-const singlePages = 10;
+/** Pages that each language has once; the other templates make one for each id of a list. */
+const pagesOfLanguage = 9;
+/** That of an address that leads nowhere. */
+const pagesOfSite = 1;
 /** A charger's own page, its card, its embed, how to quote it, and its versions. */
 const pagesOfCharger = 5;
 
 function countPages({ index }: ResultsFolder): number {
   const { testIds, chargerIds, methodIds, proseIds } = pageData(index);
-  return singlePages + testIds.length + pagesOfCharger * chargerIds.length + methodIds.length + proseIds.length;
+  const inLanguage = pagesOfLanguage + testIds.length + pagesOfCharger * chargerIds.length + methodIds.length + proseIds.length;
+  return pagesOfSite + index.site.languages.length * inLanguage;
 }
 
 /** Eleventy takes paths from the working directory only. */

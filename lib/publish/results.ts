@@ -8,6 +8,7 @@ import { z } from "zod";
 import { evidence } from "../nouns/evidence.ts";
 import { figure } from "../nouns/figure.ts";
 import { finding, judgedClaim } from "../nouns/finding.ts";
+import { interfaceLanguages } from "../nouns/site.ts";
 import { enders, limiters, stage } from "../nouns/stage.ts";
 
 export const schemaVersion = "1.0";
@@ -455,6 +456,10 @@ export const siteIndex = z
       title: z.string(),
       tagline: z.string().nullable(),
       language: z.string(),
+      languages: z
+        .array(z.enum(interfaceLanguages))
+        .min(1)
+        .describe("Of the pages; the first stands at the root. These results are in English"),
       baseUrl: z.string().nullable(),
       invented: z.boolean(),
       inventedNote: z.string().nullable(),

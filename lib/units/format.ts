@@ -2,8 +2,10 @@
  * Numbers, units and times as a reader sees them. Rounding happens here, once, and nowhere else.
  *
  * All functions are pure and independent of the machine's locale and time zone: the same figure reads the same on every build.
+ * The last argument is the language's notation, English where it is left out: results are in English, pages name theirs (formats.ts).
  */
 import type { Figure } from "../nouns/figure.ts";
+import { english, type Notation } from "./notation.ts";
 
 /** Narrow no-break space, between a number and its unit and between groups of digits (SI Brochure, 9th edition, 5.4.3 and 5.4.4, from memory). */
 export const narrowSpace = "\u202F";
@@ -17,19 +19,19 @@ const groupFrom = 10_000;
  * @param value any number; NaN and infinities read "not a number"
  * @param decimals digits after the point, 0 to 12; a negative count rounds to tens, hundreds …
  */
-export function formatNumber(value: number, decimals: number): string {
-  if (!Number.isFinite(value)) return "not a number";
+export function formatNumber(value: number, decimals: number, notation: Notation = english): string {
+  if (!Number.isFinite(value)) return notation.notANumber;
   const step = 10 ** Math.max(0, -decimals);
   const rounded = Math.round(value / step) * step;
   const text = Math.abs(decimals >= 0 ? value : rounded).toFixed(Math.min(12, Math.max(0, decimals)));
   const isZero = Number(text) === 0;
-  return (value < 0 && !isZero ? minus : "") + groupDigits(text);
+  return (value < 0 && !isZero ? minus : "") + groupDigits(text, notation);
 }
 
-function groupDigits(text: string): string {
+function groupDigits(text: string, notation: Notation): string {
   const [whole = "", fraction] = text.split(".");
   const grouped = Number(whole) >= groupFrom ? whole.replace(/\B(?=(\d{3})+$)/g, narrowSpace) : whole;
-  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+  return fraction === undefined ? grouped : `${grouped}${notation.decimalMark}${fraction}`;
 }
 
 /** Joins a written number and a unit symbol; an empty unit leaves the number alone. */
@@ -51,11 +53,11 @@ export function decimalsFor(halfWidth: number): number {
 const isCurrency = (unit: string) => /^[A-Z]{3}$/.test(unit);
 
 /** How a value without an interval is written: whole numbers as they are, money to the cent, the rest to four significant digits. */
-function formatAlone(value: number, unit: string, significantDigits = 4): string {
-  if (isCurrency(unit)) return formatNumber(value, 2);
-  if (Number.isInteger(value)) return formatNumber(value, 0);
+function formatAlone(value: number, unit: string, notation: Notation, significantDigits = 4): string {
+  if (isCurrency(unit)) return formatNumber(value, 2, notation);
+  if (Number.isInteger(value)) return formatNumber(value, 0, notation);
   const shown = Number(value.toPrecision(significantDigits));
-  return formatNumber(shown, (String(Math.abs(shown)).split(".")[1] ?? "").length);
+  return formatNumber(shown, (String(Math.abs(shown)).split(".")[1] ?? "").length, notation);
 }
 
 /** The parts of a figure that decide how it is written. */
@@ -69,26 +71,29 @@ export type FigureText = { readonly value: string; readonly interval: string | n
  * the value alone where it has no interval or none can be defended, and the kind of absence where there is no value.
  * An interval with one end reads "24 or more".
  */
-export function figureText(figure: Showable): FigureText {
+export function figureText(figure: Showable, notation: Notation = english): FigureText {
   const { unit, value, low, high } = figure;
-  if (value === null) return { value: figure.absent?.kind ?? "not stated", interval: null };
-  const alone = withUnit(formatAlone(value, unit), unit);
-  if (low === null || high === null) return { value: alone, interval: openInterval(low, high, unit) };
+  if (value === null) return { value: notation.absence(figure.absent?.kind ?? "not stated"), interval: null };
+  const alone = withUnit(formatAlone(value, unit, notation), unit);
+  if (low === null || high === null) return { value: alone, interval: openInterval(low, high, unit, notation) };
   if (!(high > low)) return { value: alone, interval: null };
 
   const decimals = shownDecimals(low, high, unit);
-  const write = (number: number) => formatNumber(number, decimals);
+  const write = (number: number) => formatNumber(number, decimals, notation);
   const below = write(value - low);
   const above = write(high - value);
   // An interval finer than the cent says that the amount is good to the cent.
-  if (isCurrency(unit) && Number(below) === 0 && Number(above) === 0) return { value: withUnit(write(value), unit), interval: null };
+  if (isCurrency(unit) && isWrittenZero(below) && isWrittenZero(above)) return { value: withUnit(write(value), unit), interval: null };
   if (below === above) return { value: withUnit(`${write(value)} ± ${above}`, unit), interval: null };
-  return { value: withUnit(write(value), unit), interval: `${write(low)} to ${write(high)}` };
+  return { value: withUnit(write(value), unit), interval: notation.between(write(low), write(high)) };
 }
 
+/** Whether a written number has no digit but zeros. */
+const isWrittenZero = (text: string): boolean => !/[1-9]/.test(text);
+
 /** A figure as one piece of text: "38 h (24 to 41)". */
-export function formatFigure(figure: Showable): string {
-  const { value, interval } = figureText(figure);
+export function formatFigure(figure: Showable, notation: Notation = english): string {
+  const { value, interval } = figureText(figure, notation);
   return interval === null ? value : `${value} (${interval})`;
 }
 
@@ -98,88 +103,94 @@ function shownDecimals(low: number, high: number, unit: string): number {
   return isCurrency(unit) && high >= 0.1 ? Math.min(2, decimals) : Math.min(12, decimals);
 }
 
-function openInterval(low: number | null, high: number | null, unit: string): string | null {
-  if (low !== null) return `${formatAlone(low, unit)} or more`;
-  return high === null ? null : `${formatAlone(high, unit)} or less`;
+function openInterval(low: number | null, high: number | null, unit: string, notation: Notation): string | null {
+  if (low !== null) return notation.orMore(formatAlone(low, unit, notation));
+  return high === null ? null : notation.orLess(formatAlone(high, unit, notation));
 }
 
 /**
  * Writes an interval, "5.72 to 5.96 A", with the digits its width allows.
  * "no interval" where both ends are missing: a missing interval is not an exact value.
  */
-export function formatInterval(low: number | null, high: number | null, unit: string): string {
-  if (low === null && high === null) return "no interval";
+export function formatInterval(low: number | null, high: number | null, unit: string, notation: Notation = english): string {
+  if (low === null && high === null) return notation.noInterval;
   if (low === null || high === null) {
-    return low !== null ? `${withUnit(formatAlone(low, unit), unit)} or more` : `${withUnit(formatAlone(high ?? 0, unit), unit)} or less`;
+    const end = withUnit(formatAlone(low ?? high ?? 0, unit, notation), unit);
+    return low !== null ? notation.orMore(end) : notation.orLess(end);
   }
-  if (!(high > low)) return withUnit(formatAlone(low, unit), unit);
+  if (!(high > low)) return withUnit(formatAlone(low, unit, notation), unit);
   const decimals = shownDecimals(low, high, unit);
-  return withUnit(`${formatNumber(low, decimals)} to ${formatNumber(high, decimals)}`, unit);
+  return withUnit(notation.between(formatNumber(low, decimals, notation), formatNumber(high, decimals, notation)), unit);
 }
 
 /** Writes a value that carries no uncertainty of its own, such as a stage's mean; null reads "not recorded". */
-export function formatQuantity(value: number | null, unit: string, decimals: number): string {
-  return value === null ? "not recorded" : withUnit(formatNumber(value, decimals), unit);
+export function formatQuantity(value: number | null, unit: string, decimals: number, notation: Notation = english): string {
+  return value === null ? notation.absence("not recorded") : withUnit(formatNumber(value, decimals, notation), unit);
 }
 
 /** Writes a printed value as it was printed: no digit added, none taken. */
-export function formatStated(value: number, unit: string): string {
-  return withUnit(formatAlone(value, unit, 12), unit);
+export function formatStated(value: number, unit: string, notation: Notation = english): string {
+  return withUnit(formatAlone(value, unit, notation, 12), unit);
 }
 
 /**
  * Writes an instant in the zone it was noted in: "2026-03-14 09:30 (UTC+01:00)"; null reads "not known".
  * @param instant ISO 8601 with offset; text of another form comes back unchanged
  */
-export function formatInstant(instant: string | null): string {
-  if (instant === null) return "not known";
+export function formatInstant(instant: string | null, notation: Notation = english): string {
+  if (instant === null) return notation.notKnown;
   const parts = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/.exec(instant);
   if (!parts) return instant;
-  const [, date, time, offset] = parts;
-  return `${date} ${time} (UTC${offset === "Z" ? "" : (offset ?? "").replace("-", minus)})`;
+  const [, date = "", time, offset] = parts;
+  return `${notation.day(date)} ${time} (UTC${offset === "Z" ? "" : (offset ?? "").replace("-", minus)})`;
+}
+
+/** Writes a day: "2026-03-14" in English, as is usual elsewhere; text of another form comes back unchanged. */
+export function formatDay(isoDate: string, notation: Notation = english): string {
+  return /^\d{4}-\d{2}-\d{2}$/.test(isoDate) ? notation.day(isoDate) : isoDate;
 }
 
 /** Writes a length of time in the two units that suit it: "42 min", "6 h 30 min", "4 d 6 h". NaN reads "not known". */
-export function formatDuration(hours: number): string {
-  if (!Number.isFinite(hours)) return "not known";
+export function formatDuration(hours: number, notation: Notation = english): string {
+  if (!Number.isFinite(hours)) return notation.notKnown;
   const minutes = Math.round(Math.abs(hours) * 60);
   const sign = hours < 0 && minutes > 0 ? minus : "";
   if (minutes < 60) return sign + withUnit(String(minutes), "min");
-  if (minutes < 48 * 60) return sign + twoUnits(Math.floor(minutes / 60), "h", minutes % 60, "min");
+  if (minutes < 48 * 60) return sign + twoUnits(Math.floor(minutes / 60), "h", minutes % 60, "min", notation);
   const wholeHours = Math.round(minutes / 60);
-  return sign + twoUnits(Math.floor(wholeHours / 24), "d", wholeHours % 24, "h");
+  return sign + twoUnits(Math.floor(wholeHours / 24), "d", wholeHours % 24, "h", notation);
 }
 
-function twoUnits(large: number, largeUnit: string, small: number, smallUnit: string): string {
-  const first = withUnit(formatNumber(large, 0), largeUnit);
+function twoUnits(large: number, largeUnit: string, small: number, smallUnit: string, notation: Notation): string {
+  const first = withUnit(formatNumber(large, 0, notation), largeUnit);
   return small === 0 ? first : `${first} ${withUnit(String(small), smallUnit)}`;
 }
 
 /** Writes a file size in bytes, kB (1000 B) or MB. */
-export function formatBytes(bytes: number): string {
+export function formatBytes(bytes: number, notation: Notation = english): string {
   if (bytes < 1000) return withUnit(String(bytes), "B");
-  if (bytes < 1_000_000) return withUnit(formatNumber(bytes / 1000, 1), "kB");
-  return withUnit(formatNumber(bytes / 1_000_000, 1), "MB");
+  if (bytes < 1_000_000) return withUnit(formatNumber(bytes / 1000, 1, notation), "kB");
+  return withUnit(formatNumber(bytes / 1_000_000, 1, notation), "MB");
 }
 
 /** A middle value between two ends; null is a value, or an end, that is not known. */
 export type Around = { readonly value: number | null; readonly low: number | null; readonly high: number | null };
 
 /** Writes a value between its ends with a given count of decimals: "0.7 Ah (0.0 to 3.0)"; "not known" without a value. */
-export function formatAround({ value, low, high }: Around, unit: string, decimals: number): string {
-  if (value === null) return "not known";
-  const end = (number: number | null, open: string): string => (number === null ? open : formatNumber(number, decimals));
-  return `${withUnit(formatNumber(value, decimals), unit)} (${end(low, "less")} to ${end(high, "more")})`;
+export function formatAround({ value, low, high }: Around, unit: string, decimals: number, notation: Notation = english): string {
+  if (value === null) return notation.notKnown;
+  const end = (number: number | null, open: string): string => (number === null ? open : formatNumber(number, decimals, notation));
+  return `${withUnit(formatNumber(value, decimals, notation), unit)} (${notation.between(end(low, notation.less), end(high, notation.more))})`;
 }
 
 /**
  * Writes a probability as a whole percentage, and never as a certainty: 0.9996 and 1 both read "more than 99 %". NaN reads "not known".
  * @param finest what can still be told from never, and from always, 0 to 0.5
  */
-export function formatProbability(probability: number, finest = 0.01): string {
-  if (Number.isNaN(probability)) return "not known";
-  const percent = (share: number): string => withUnit(formatNumber(share * 100, 0), "%");
-  if (probability > 1 - finest) return `more than ${percent(1 - finest)}`;
-  if (probability < finest) return `less than ${percent(finest)}`;
+export function formatProbability(probability: number, finest = 0.01, notation: Notation = english): string {
+  if (Number.isNaN(probability)) return notation.notKnown;
+  const percent = (share: number): string => withUnit(formatNumber(share * 100, 0, notation), "%");
+  if (probability > 1 - finest) return notation.moreThan(percent(1 - finest));
+  if (probability < finest) return notation.lessThan(percent(finest));
   return percent(probability);
 }

@@ -6,6 +6,7 @@ import { dirname, join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
+import { interfaceLanguages } from "../../lib/nouns/site.ts";
 import { publishAssets } from "../../lib/publish/assets.ts";
 import { answerOf } from "../../lib/publish/find/answer.ts";
 import { askedAndApart } from "../../lib/publish/find/asked-and-apart.ts";
@@ -14,13 +15,18 @@ import { defaultQuestion, type Question } from "../../lib/publish/find/question.
 import { percentShown } from "../../lib/publish/find/shown.ts";
 import { isComplaint, startOfCharge } from "../../lib/publish/find/start-of-charge.ts";
 import { renderFindPage } from "../../lib/publish/pages/find-page.tsx";
+import type { ResultsFolder } from "../../lib/publish/results-folder.ts";
+import { wordsIn } from "../../lib/publish/words/index.ts";
+import { formatsIn } from "../../lib/publish/words/speech-in.ts";
+import { englishFind as english } from "../lib/publish/english-find.ts";
 import { findResults } from "../lib/publish/find-chargers.ts";
 import { launchBrowser } from "./browser.ts";
 import { serve } from "./serve.ts";
 
 const browser = await launchBrowser();
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const results = findResults();
+const found = findResults();
+const results: ResultsFolder = { ...found, index: { ...found.index, site: { ...found.index.site, languages: [...interfaceLanguages] } } };
 const data = findDataOf(results);
 
 /** A site in a sub-folder of a server, with this page alone: its links lead to pages that other tests look at. */
@@ -30,9 +36,11 @@ const write = (path: string, text: string) => {
   mkdirSync(dirname(join(siteDir, path)), { recursive: true });
   writeFileSync(join(siteDir, path), text);
 };
-publishAssets("_site-config/assets", siteDir);
+publishAssets("_site-config/assets", siteDir, interfaceLanguages);
 write("data/find.json", `${JSON.stringify(findDataOf(results))}\n`);
-write("find/index.html", renderFindPage(results));
+for (const language of ["pl", "de"] as const) write(`data/find.${language}.json`, "{}");
+for (const language of interfaceLanguages)
+  write(`${language === "en" ? "" : `${language}/`}find/index.html`, renderFindPage(results, language));
 afterAll(() => rmSync(serverDir, { recursive: true }));
 
 describe("the script", () => {
@@ -59,12 +67,12 @@ describe.skipIf(browser === undefined)("finding a charger in a browser", async (
     const { page, complaints, close } = await open("?ah=120&flat=flat&by=24h");
     await worked(page);
     const question: Question = { ...defaultQuestion, ratedAh: 120, flat: "flat", by: "24h" };
-    const start = startOfCharge(question);
+    const start = startOfCharge(question, english);
     if (isComplaint(start)) throw new Error(start.words);
-    for (const mode of askedAndApart(question, data.modes).asked) {
+    for (const mode of askedAndApart(question, data.modes, english).asked) {
       const { verdict, probability } = answerOf({ question, start, hoursLeft: 24 }, mode);
       const row = page.locator(".find-answers tr", { hasText: mode.name });
-      expect(await row.locator(".mark").textContent()).toBe(`${verdict} ${percentShown(probability)}`);
+      expect(await row.locator(".mark").textContent()).toBe(`${verdict} ${percentShown(probability, english.formats)}`);
       expect(await row.locator("th a").getAttribute("href")).toBe(`../chargers/${mode.charger.id}/index.html`);
       expect(await row.locator(".evidence a").count()).toBeGreaterThan(1);
     }
@@ -72,6 +80,31 @@ describe.skipIf(browser === undefined)("finding a charger in a browser", async (
     expect(complaints).toEqual([]);
     await close();
   });
+
+  it.each(["pl", "de"] as const)(
+    "answers in %s with the same digits, and in its own words",
+    async (language) => {
+      const speech = { formats: formatsIn(language), words: wordsIn(language).find };
+      const address = `${server.origin}/sub-folder/${language}/find/?ah=120&flat=flat&by=24h`;
+      const { page, complaints, close } = await visit(browser, address, server.origin);
+      const question: Question = { ...defaultQuestion, ratedAh: 120, flat: "flat", by: "24h" };
+      const start = startOfCharge(question, speech);
+      if (isComplaint(start)) throw new Error(start.words);
+      const { asked } = askedAndApart(question, data.modes, speech);
+      await page.getByText(speech.words.status.done(asked.length)).waitFor({ timeout: 60_000 });
+      for (const mode of asked) {
+        const { verdict, probability } = answerOf({ question, start, hoursLeft: 24 }, mode);
+        const row = page.locator(".find-answers tr", { hasText: mode.name });
+        expect(await row.locator(".mark").textContent()).toBe(
+          `${speech.words.verdicts[verdict]} ${percentShown(probability, speech.formats)}`,
+        );
+        expect(await row.locator("th a").getAttribute("href")).toBe(`../chargers/${mode.charger.id}/index.html`);
+      }
+      expect(complaints).toEqual([]);
+      await close();
+    },
+    120_000,
+  );
 
   it("sets others apart with their reasons, and groups those that cannot be told apart", async () => {
     const { page, close } = await open("?by=48h");
@@ -156,7 +189,7 @@ describe.skipIf(browser === undefined)("finding a charger in a browser", async (
   });
 
   it("answers a thousand chargers from the most promising on, while the page stays quick to the touch", async () => {
-    const [pattern] = askedAndApart(defaultQuestion, data.modes).asked;
+    const [pattern] = askedAndApart(defaultQuestion, data.modes, english).asked;
     if (pattern === undefined) throw new Error("the fixture has no charger for the default question");
     const many: FindData = {
       ...data,

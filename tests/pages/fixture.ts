@@ -841,6 +841,7 @@ const index: SiteIndex = {
     title: "The Slipway Bench",
     tagline: "Battery chargers, connected until the acid says full, with the evidence for every figure.",
     language: "en",
+    languages: ["en"],
     baseUrl: null,
     invented: true,
     inventedNote: null,

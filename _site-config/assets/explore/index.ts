@@ -1,4 +1,8 @@
 /** The log explorer: from the whole log down to single rows, by pointer, by keys or by buttons. Loaded only when it is asked for. */
+
+import { formats } from "../formats.ts";
+import { language } from "../language.ts";
+import { exploreWords as words } from "../script-words.ts";
 import { type Colours, canvasPen, draw, type Frame, svgPen, timeAt, type View } from "./drawing.ts";
 import { LogData, nearest, type Points } from "./log-data.ts";
 import { elapsed } from "./scale.ts";
@@ -23,13 +27,10 @@ class Explorer {
     this.#view = this.#whole();
     this.#canvas.tabIndex = 0;
     this.#canvas.setAttribute("role", "application");
-    this.#canvas.setAttribute(
-      "aria-label",
-      `${name}, ${data.index.rows} rows. Arrow keys move by a row, with Shift by a tenth of the view; plus and minus zoom; Home shows all.`,
-    );
+    this.#canvas.setAttribute("aria-label", words.label(name, data.index.rows));
     this.#readout.setAttribute("role", "status");
     this.#readout.className = "explore-readout";
-    this.#readout.textContent = "Point at the drawing, or use the arrow keys, to read single rows.";
+    this.#readout.textContent = words.hint;
     place.replaceChildren(this.#controls(), this.#canvas, this.#readout);
     this.#canvas.addEventListener("keydown", (event) => this.#onKey(event));
     this.#canvas.addEventListener("wheel", (event) => this.#onWheel(event), { passive: false });
@@ -53,13 +54,13 @@ class Explorer {
       made.addEventListener("click", act);
       bar.append(made);
     };
-    button("Zoom in", () => this.#zoom(0.5));
-    button("Zoom out", () => this.#zoom(2));
-    button("Earlier", () => this.#pan(-0.5));
-    button("Later", () => this.#pan(0.5));
-    button("Whole log", () => void this.#show(this.#whole()));
+    button(words.zoomIn, () => this.#zoom(0.5));
+    button(words.zoomOut, () => this.#zoom(2));
+    button(words.earlier, () => this.#pan(-0.5));
+    button(words.later, () => this.#pan(0.5));
+    button(words.whole, () => void this.#show(this.#whole()));
     bar.append(this.#lineField());
-    button("CSV of this view", () => void this.#saveCsv());
+    button(words.csv, () => void this.#saveCsv());
     button("SVG", () => this.#saveSvg());
     button("PNG", () => this.#canvas.toBlob((blob) => blob && save(blob, `${this.#name}.png`)));
     return bar;
@@ -71,9 +72,9 @@ class Explorer {
     const field = document.createElement("input");
     field.type = "number";
     field.min = "1";
-    label.append("Line of the file ", field);
+    label.append(words.line, field);
     const go = document.createElement("button");
-    go.textContent = "Go";
+    go.textContent = words.go;
     form.append(label, go);
     form.addEventListener("submit", (event) => {
       event.preventDefault();
@@ -102,7 +103,7 @@ class Explorer {
       this.#points = points;
       this.#redraw();
     } catch (error) {
-      this.#readout.textContent = `This part of the log could not be read: ${error instanceof Error ? error.message : String(error)}`;
+      this.#readout.textContent = words.partNotRead(error instanceof Error ? error.message : String(error));
     }
   }
 
@@ -148,14 +149,14 @@ class Explorer {
     const { index } = this.#data;
     const timeS = points.timesS[at] as number;
     const span = (values: Points["voltage"], unit: string): string => {
-      const low = (values.low[at] as number).toFixed(3);
-      const high = (values.high[at] as number).toFixed(3);
-      return low === high ? `${low} ${unit}` : `${low} to ${high} ${unit}`;
+      const low = formats.formatNumber(values.low[at] as number, 3);
+      const high = formats.formatNumber(values.high[at] as number, 3);
+      return low === high ? `${low} ${unit}` : words.range(low, high, unit);
     };
     const line = points.lines?.[at];
     return [
-      line === undefined ? "several rows together (zoom in for single ones)" : `line ${line.toLocaleString()}`,
-      `${elapsed(timeS, 1)} from the first row`,
+      line === undefined ? words.several : words.atLine(line.toLocaleString(language)),
+      words.fromFirst(elapsed(timeS, 1)),
       ...(index.startMs === null ? [] : [instant(index.startMs + timeS * 1000, index.zone)]),
       ...(index.hasVoltage ? [span(points.voltage, "V")] : []),
       ...(index.hasCurrent ? [span(points.current, "A")] : []),
@@ -224,7 +225,7 @@ class Explorer {
     const { fromS, toS } = this.#view;
     const points = await this.#data.between(fromS, toS);
     if (points.lines === undefined) {
-      this.#readout.textContent = "Too many rows for one file: zoom in first, or take the raw file.";
+      this.#readout.textContent = words.tooMany;
       return;
     }
     const rows = ["line,elapsed_s,voltage_V,current_A"];
@@ -272,7 +273,7 @@ addEventListener("ampwitness-explore", (event) => {
   LogData.open(new URL(folder, location.href)).then(
     (data) => new Explorer(place, data, name),
     (error: unknown) => {
-      place.textContent = `The log could not be opened: ${error instanceof Error ? error.message : String(error)}. From a folder, use the raw file.`;
+      place.textContent = words.notOpened(error instanceof Error ? error.message : String(error));
     },
   );
 });

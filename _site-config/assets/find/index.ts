@@ -14,10 +14,13 @@ import {
   writeQuestion,
 } from "../../../lib/publish/find/question.ts";
 import { isComplaint, startOfCharge } from "../../../lib/publish/find/start-of-charge.ts";
-import { formatDuration } from "../../../lib/units/format.ts";
+import { asItIs, fetchPhrases, type Say } from "../phrases.ts";
 import { fillForm, markFault, questionIn, showFieldsInUse } from "./form.ts";
 import { ResultsView } from "./results.ts";
+import { speech } from "./speech.ts";
 import { listenForWork, type Told, type Work } from "./work.ts";
+
+const { words } = speech;
 
 if (typeof document === "undefined") listenForWork();
 else {
@@ -31,6 +34,7 @@ function setUp(form: HTMLFormElement, place: HTMLElement, scriptAddress: string)
   const status = form.querySelector<HTMLElement>("[data-find-status]");
   let worker: Worker | undefined;
   let data: FindData | undefined;
+  let phrases: Say = asItIs;
 
   const say = (words: string): void => {
     if (status) status.textContent = words;
@@ -48,33 +52,33 @@ function setUp(form: HTMLFormElement, place: HTMLElement, scriptAddress: string)
     const now = new Date();
     const deadline = deadlineOf(question, now);
     const hoursLeft = deadline === undefined ? undefined : hoursUntil(deadline, now);
-    const complaint = complaintOf(question);
-    const start = startOfCharge(question);
-    const tooLate = complaintOfDeadline(hoursLeft);
+    const complaint = complaintOf(question, speech);
+    const start = startOfCharge(question, speech);
+    const tooLate = complaintOfDeadline(hoursLeft, speech);
     if (complaint !== undefined) refuse(complaint);
     else if (isComplaint(start)) refuse(start);
     else if (tooLate !== undefined || deadline === undefined || hoursLeft === undefined)
       refuse({ field: question.by === "at" ? questionFields.at : questionFields.by, words: tooLate ?? "" });
     else {
       markFault(form, undefined);
-      answer({ question, start, hoursLeft }, `${dayAndTime(deadline)}, ${formatDuration(hoursLeft)} from now`, data);
+      answer({ question, start, hoursLeft }, words.answer.fromNow(dayAndTime(deadline), speech.formats.formatDuration(hoursLeft)), data);
     }
   }
 
   function answer(task: Task, deadline: string, data: FindData): void {
-    const { asked, apart } = askedAndApart(task.question, data.modes);
+    const { asked, apart } = askedAndApart(task.question, data.modes, speech);
     const modes = mostPromisingFirst(task, asked);
-    const view = new ResultsView(place, task, deadline, data, cautionsFor(task.question, task.start), apart);
+    const view = new ResultsView(place, task, deadline, data, phrases, cautionsFor(task.question, task.start, speech), apart);
     if (modes.length === 0) {
-      say("No charger here was tested on such a battery. Those below stand apart, each with its reason.");
+      say(words.status.noneAsked);
       return;
     }
-    say(`Working out ${modes.length} chargers…`);
+    say(words.status.working(modes.length));
     let done = 0;
     // Shown often at first and ever more seldom, so that a long list does not keep the page busy with moving rows.
     let [shownAt, pauseMs] = [performance.now(), 300];
     worker = new Worker(scriptAddress);
-    worker.addEventListener("error", () => say("The forecasts could not be run in this browser. The table below stands without them."));
+    worker.addEventListener("error", () => say(words.status.failed));
     worker.addEventListener("message", ({ data: { place, answer } }: MessageEvent<Told>) => {
       const mode = modes[place];
       if (mode === undefined) return;
@@ -84,7 +88,7 @@ function setUp(form: HTMLFormElement, place: HTMLElement, scriptAddress: string)
       if (!isLast && performance.now() - shownAt < pauseMs) return;
       view.show();
       [shownAt, pauseMs] = [performance.now(), 2 * pauseMs];
-      say(isLast ? `${done} of ${done} chargers worked out.` : `${done} of ${modes.length} chargers worked out, most promising first…`);
+      say(isLast ? words.status.done(done) : words.status.doneSoFar(done, modes.length));
     });
     worker.postMessage({ task, modes } satisfies Work);
   }
@@ -122,30 +126,32 @@ function setUp(form: HTMLFormElement, place: HTMLElement, scriptAddress: string)
     form,
     readQuestion((field) => new URLSearchParams(location.search).get(field)),
   );
-  say("Fetching what is known of the chargers…");
-  fetch(`${form.dataset.find ?? ""}${findDataPath}`)
-    .then((response) => {
-      if (!response.ok) throw new Error(`the server answered ${response.status}`);
-      return response.json() as Promise<FindData>;
-    })
-    .then(
-      (fetched) => {
-        data = fetched;
-        restore();
-      },
-      (error: unknown) => say(whyNotFetched(error)),
-    );
+  say(words.status.fetching);
+  const address = `${form.dataset.find ?? ""}${findDataPath}`;
+  Promise.all([fetchData(address), fetchPhrases(address)]).then(
+    ([fetched, translated]) => {
+      data = fetched;
+      phrases = translated;
+      restore();
+    },
+    (error: unknown) => say(whyNotFetched(error)),
+  );
+}
+
+async function fetchData(address: string): Promise<FindData> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`the server answered ${response.status}`);
+  return response.json() as Promise<FindData>;
 }
 
 /** A browser lets no page from a folder read a file beside it. */
 function whyNotFetched(error: unknown): string {
-  if (location.protocol === "file:")
-    return "Opened straight from a folder, this page cannot read its data: browsers do not allow it. Put the site on any web server, or use the table below.";
-  return `What is known of the chargers could not be fetched: ${error instanceof Error ? error.message : String(error)}. The table below stands without it.`;
+  if (location.protocol === "file:") return words.status.fromFolder;
+  return words.status.notFetched(error instanceof Error ? error.message : String(error));
 }
 
 function dayAndTime(instant: Date): string {
-  return new Intl.DateTimeFormat(document.documentElement.lang || "en", {
+  return new Intl.DateTimeFormat(speech.language, {
     weekday: "short",
     day: "numeric",
     month: "long",

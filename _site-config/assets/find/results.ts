@@ -6,21 +6,25 @@ import { beyondEvidence } from "../../../lib/publish/find/beyond-evidence.ts";
 import type { Caution } from "../../../lib/publish/find/cautions.ts";
 import type { FindData, FindMode } from "../../../lib/publish/find/find-data.ts";
 import { groupsOfTies } from "../../../lib/publish/find/groups-of-ties.ts";
-import { kindLabel } from "../../../lib/publish/find/question.ts";
 import { energyShown, hoursShown, moneyShown, sureShown } from "../../../lib/publish/find/shown.ts";
 import { cellsOf } from "../../../lib/publish/find/start-of-charge.ts";
 import { voltageWarning } from "../../../lib/publish/find/voltage-warning.ts";
 import { chargerPath, relativeLink, testPath } from "../../../lib/publish/links.ts";
-import { formatNumber, withUnit } from "../../../lib/units/format.ts";
+import { withUnit } from "../../../lib/units/format.ts";
+import type { Say } from "../phrases.ts";
 import { type Child, element, mark } from "./elements.ts";
+import { speech } from "./speech.ts";
 
 type Row = Answer & { readonly name: string; readonly row: HTMLTableRowElement };
 
 /** So many chargers of a group are on show until a reader asks for all: a table of a thousand rows takes a browser long to lay out. */
 const mostAtFirst = 20;
 
-const columns = ["Charger", "In time", "Ready after", "Cost", "Mind this", "Evidence"];
+const { formats, words } = speech;
+const { columns: names } = words.answer;
+const columns = [names.charger, names.inTime, names.ready, names.cost, names.mind, names.evidence];
 const link = (to: string, words: string): HTMLAnchorElement => element("a", { href: relativeLink("find/", to) }, words);
+const ah = (value: number): string => formats.formatStated(value, "");
 const sentence = (clause: string): string => `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
 
 /** Shows what is asked, the cautions, the ranking so far and who stands apart. */
@@ -28,29 +32,44 @@ export class ResultsView {
   readonly #place: HTMLElement;
   readonly #task: Task;
   readonly #data: FindData;
+  readonly #say: Say;
   readonly #rows: Row[] = [];
   readonly #table: HTMLTableElement;
   #showsAll = false;
 
-  constructor(place: HTMLElement, task: Task, deadline: string, data: FindData, cautions: readonly Caution[], apart: readonly Apart[]) {
+  constructor(
+    place: HTMLElement,
+    task: Task,
+    deadline: string,
+    data: FindData,
+    say: Say,
+    cautions: readonly Caution[],
+    apart: readonly Apart[],
+  ) {
     const { question } = task;
     this.#place = place;
     this.#task = task;
     this.#data = data;
+    this.#say = say;
     const caption = element(
       "caption",
       {},
-      `${question.voltageV} V, ${question.ratedAh} Ah, ${kindLabel(question.kind)}, ${(100 * task.start.share).toFixed(0)} ± ${(100 * task.start.standardUncertainty).toFixed(0)} % charged, ${withUnit(formatNumber(question.airC, Number.isInteger(question.airC) ? 0 : 1), "°C")}: ready by ${deadline}, projected`,
+      words.answer.caption(
+        `${question.voltageV} V, ${ah(question.ratedAh)} Ah, ${words.kindNames[question.kind]}`,
+        `${formats.formatNumber(100 * task.start.share, 0)} ± ${formats.formatNumber(100 * task.start.standardUncertainty, 0)} %`,
+        withUnit(formats.formatNumber(question.airC, Number.isInteger(question.airC) ? 0 : 1), "°C"),
+        deadline,
+      ),
     );
-    if (data.invented) caption.append(element("span", { class: "invented" }, " invented data"));
+    if (data.invented) caption.append(element("span", { class: "invented" }, ` ${words.invented}`));
     this.#table = element("table", { class: "cards find-answers" }, caption, headings());
     place.replaceChildren(
-      element("h2", {}, "Which chargers"),
+      element("h2", {}, words.answer.heading),
       cautionBox(cautions),
       element(
         "section",
         // A region that scrolls must be reachable by keyboard.
-        { class: "scroll", tabindex: "0", "aria-label": "Chargers for your battery (table)" },
+        { class: "scroll", tabindex: "0", "aria-label": words.answer.table },
         this.#table,
       ),
       element("p", { class: "key" }, this.#key()),
@@ -69,10 +88,10 @@ export class ResultsView {
     const advised = this.#rows.filter(({ verdict }) => verdict !== "not advised");
     const groups = groupsOfTies(advised);
     const bodies = groups.map((group, place) =>
-      this.#body(headingOf(group.length, place, groups.length, drawsFor(this.#task.question)), group),
+      this.#body(words.answer.group(group.length, place, groups.length, drawsFor(this.#task.question)), group),
     );
     const notAdvised = this.#rows.filter(({ verdict }) => verdict === "not advised").sort((a, b) => (a.name < b.name ? -1 : 1));
-    if (notAdvised.length > 0) bodies.push(this.#body("Not advised on this battery as it is", notAdvised));
+    if (notAdvised.length > 0) bodies.push(this.#body(words.answer.notAdvised, notAdvised));
     for (const old of [...this.#table.tBodies]) old.remove();
     this.#table.append(...bodies);
     if (focused instanceof HTMLElement && this.#place.contains(focused)) focused.focus({ preventScroll: true });
@@ -92,7 +111,7 @@ export class ResultsView {
   }
 
   #rowForTheRest(count: number): HTMLTableRowElement {
-    const button = element("button", { type: "button" }, `Show the ${count} others of this group`);
+    const button = element("button", { type: "button" }, words.answer.others(count));
     button.addEventListener("click", () => {
       this.#showsAll = true;
       this.show();
@@ -101,38 +120,47 @@ export class ResultsView {
   }
 
   #key(): string {
-    const draws = drawsFor(this.#task.question);
-    const same = isCellOfMatrix(this.#task.question)
-      ? " Your question is a cell of the table on a charger's own page, and is answered with the same draws."
-      : "";
-    return `What is not known of your battery and of a charger is drawn ${draws} times, the same for all chargers; a percentage is the share of draws in time, and an interval holds the middle 95 % of them. Chargers that the draws cannot tell apart stand together, in the order of their names; nobody can pay for a place. Energy counts until the battery is full, the charger is off for good, or ${formatNumber(horizonFor(this.#task.hoursLeft), 0)} h have passed. No forecast knows of layered acid or a weak cell.${same}`;
+    const { question, hoursLeft } = this.#task;
+    return words.answer.key(drawsFor(question), formats.formatNumber(horizonFor(hoursLeft), 0), isCellOfMatrix(question));
   }
 
   #rowOf(mode: AskedMode, answer: Answer): HTMLTableRowElement {
     const { question } = this.#task;
-    const share = element("span", { class: "quiet" }, sureShown(answer));
+    const share = element("span", { class: "quiet" }, sureShown(answer, formats));
     const cell = (label: string, ...children: readonly Child[]) => element("td", { "data-label": label }, ...children);
-    const tooHigh = voltageWarning(question.kind, cellsOf(question.voltageV), mode.behaviour);
-    const warnings = [...answer.because.map(sentence), ...(tooHigh === undefined ? [] : [tooHigh]), ...beyondEvidence(question, mode)];
+    const tooHigh = voltageWarning(question.kind, cellsOf(question.voltageV), mode.behaviour, speech);
+    const warnings = [
+      ...answer.because.map((reason) => sentence(words.against(reason))),
+      ...(tooHigh === undefined ? [] : [tooHigh]),
+      ...beyondEvidence(question, mode, speech),
+    ];
     return element(
       "tr",
       {},
       element("th", { scope: "row" }, link(chargerPath(mode.charger.id), mode.name)),
-      cell("In time", mark(answer.verdict, `${answer.verdict} `, share)),
-      cell("Ready after", hoursShown(answer.hoursToReady, answer.horizonH)),
-      cell("Cost", ...this.#costOf(mode, answer)),
-      element("td", { "data-label": "Mind this", class: "words" }, ...warnings.map((words) => element("p", {}, words)), ...notKnown(mode)),
-      cell("Evidence", evidenceOf(mode)),
+      cell(names.inTime, mark(answer.verdict, `${words.verdicts[answer.verdict]} `, share)),
+      cell(names.ready, hoursShown(answer.hoursToReady, answer.horizonH, speech)),
+      cell(names.cost, ...this.#costOf(mode, answer)),
+      element(
+        "td",
+        { "data-label": names.mind, class: "words" },
+        ...warnings.map((words) => element("p", {}, words)),
+        ...notKnown(mode, this.#say),
+      ),
+      cell(names.evidence, evidenceOf(mode)),
     );
   }
 
   #costOf({ price }: FindMode, { mainsKWh }: Answer): Child[] {
-    const money = moneyShown(mainsKWh, this.#task.question.pricePerKWh, this.#data.currency);
+    const money = moneyShown(mainsKWh, this.#task.question.pricePerKWh, this.#data.currency, speech);
     const bought =
       price === null
-        ? "Price not stated"
-        : `${withUnit(formatNumber(price.amount, 2), price.currency)} to buy, ${price.on === null ? "on a day not stated" : price.on}`;
-    return [element("p", {}, bought), element("p", {}, `This charge: ${energyShown(mainsKWh)}${money === undefined ? "" : `, ${money}`}`)];
+        ? words.answer.priceNotStated
+        : words.answer.toBuy(
+            withUnit(formats.formatNumber(price.amount, 2), price.currency),
+            price.on === null ? null : formats.formatDay(price.on),
+          );
+    return [element("p", {}, bought), element("p", {}, words.answer.thisCharge(energyShown(mainsKWh, formats), money ?? null))];
   }
 }
 
@@ -140,30 +168,27 @@ function headings(): HTMLElement {
   return element("thead", {}, element("tr", {}, ...columns.map((name) => element("th", { scope: "col" }, name))));
 }
 
-function headingOf(size: number, place: number, groups: number, draws: number): string {
-  const tied = size > 1 ? `: ${size} that ${draws} draws cannot tell apart` : "";
-  if (groups === 1) return size > 1 ? `All alike${tied}` : "The only one";
-  return `${place === 0 ? "Likeliest to be in time" : "Less likely than those above"}${tied}`;
-}
-
-const sectionWords = { frozen: "On frozen batteries", sealed: "On sealed batteries", hydrogen: "On hydrogen" } as const;
-
 function cautionBox(cautions: readonly Caution[]): HTMLElement {
-  const items = cautions.map(({ section, words }) => element("li", {}, `${words} `, link(`cautions/#${section}`, sectionWords[section])));
-  return element("aside", { class: "caution", "aria-label": "Cautions for this battery" }, element("ul", {}, ...items));
+  const items = cautions.map(({ section, words: told }) =>
+    element("li", {}, `${told} `, link(`cautions/#${section}`, words.cautions.sections[section])),
+  );
+  return element("aside", { class: "caution", "aria-label": words.cautions.name }, element("ul", {}, ...items));
 }
 
-function notKnown({ unknowns }: FindMode): HTMLElement[] {
+function notKnown({ unknowns }: FindMode, say: Say): HTMLElement[] {
   if (unknowns.length === 0) return [];
-  const items = unknowns.map((unknown) => element("li", {}, sentence(unknown)));
-  return [element("details", {}, element("summary", {}, `Not known of it: ${unknowns.length}`), element("ul", {}, ...items))];
+  const items = unknowns.map((unknown) => {
+    const told = say(unknown);
+    return element("li", { lang: told === undefined ? "en" : undefined }, sentence(told ?? unknown));
+  });
+  return [element("details", {}, element("summary", {}, words.answer.notKnown(unknowns.length)), element("ul", {}, ...items))];
 }
 
 function evidenceOf({ charger, testedOn }: FindMode): HTMLElement {
   const tests = testedOn.map(({ test, title, capacityAh, construction }) =>
-    element("li", {}, link(testPath(test), title), ` (${kindLabel(construction)}, ${capacityAh} Ah)`),
+    element("li", {}, link(testPath(test), title), ` (${words.kindNames[construction]}, ${ah(capacityAh)} Ah)`),
   );
-  const forecast = element("li", {}, link(`${chargerPath(charger.id)}#battery`, "its forecasts"));
+  const forecast = element("li", {}, link(`${chargerPath(charger.id)}#battery`, words.answer.forecasts));
   return element("ul", { class: "evidence" }, ...tests, forecast);
 }
 
@@ -172,5 +197,5 @@ function standingApart(apart: readonly Apart[]): HTMLElement[] {
   const items = apart.map(({ mode, because }) =>
     element("li", {}, link(chargerPath(mode.charger.id), `${mode.charger.name}, ${mode.mode.name}`), `: ${because}.`),
   );
-  return [element("h3", {}, "Not put to the question"), element("ul", {}, ...items)];
+  return [element("h3", {}, words.answer.apart), element("ul", {}, ...items)];
 }

@@ -17,7 +17,7 @@ const told: readonly { readonly label: string; readonly tell: (run: ComparedRun)
     tell: ({ batteryName, conditions }) =>
       `${batteryName}: ${formatStated(conditions.nominalVoltageV, "V")}, ${formatStated(conditions.capacityAh, "Ah")}, ${conditions.construction}`,
   },
-  { label: "How flat it was made", tell: ({ discharged }) => discharged ?? <Absent kind="not stated" /> },
+  { label: "How flat", tell: ({ discharged }) => discharged ?? <Absent kind="not stated" /> },
   {
     label: "Target density at 25 °C",
     tell: ({ conditions: { targetAt25C } }) => (targetAt25C === null ? <Absent kind="not stated" /> : formatStated(targetAt25C, "kg/l")),
@@ -32,7 +32,7 @@ const told: readonly { readonly label: string; readonly tell: (run: ComparedRun)
 /** What each was tested on, and what came of that test. */
 export function TestedTable({ entrants, invented }: Shown) {
   return (
-    <SideTable caption="The tests that stand side by side" first="What" entrants={entrants} invented={invented}>
+    <SideTable caption="The tests side by side" first="What" entrants={entrants} invented={invented}>
       <tbody>
         <tr>
           <th scope="row">Mode</th>
@@ -62,7 +62,7 @@ export function ClaimsTable({ entrants, invented }: Shown) {
   const labels = new Map(entrants.flatMap(({ mode }) => mode.claims).map(({ id, label }) => [id, label]));
   if (labels.size === 0) return <p>None of these modes claims anything that could be judged.</p>;
   return (
-    <SideTable caption="What is claimed of each mode, judged over all its tests" first="Claim" entrants={entrants} invented={invented}>
+    <SideTable caption="Claims of each mode, judged over all its tests" first="Claim" entrants={entrants} invented={invented}>
       <tbody>
         {[...labels].map(([id, label]) => (
           <tr key={id}>
@@ -98,7 +98,7 @@ export function SeasonTable({ entrants, invented }: Shown) {
   const places = [...new Set(entrants.flatMap(({ mode }) => mode.season).map(({ place }) => place))];
   if (places.length === 0) return <p>No recording shows what any of these does when it stays connected.</p>;
   return (
-    <SideTable caption="A month connected to a full 60 Ah flooded battery, projected" first="Place" entrants={entrants} invented={invented}>
+    <SideTable caption="A month on a full 60 Ah flooded battery, projected" first="Place" entrants={entrants} invented={invented}>
       <tbody>
         {places.map((place) => (
           <tr key={place}>
@@ -152,6 +152,6 @@ export function Unseen({ entrants }: { entrants: readonly Entrant[] }) {
 
 function countWords({ charger, mode }: Entrant): string {
   const count = charger.notSeen.length + mode.unknowns.length;
-  if (count === 0) return "nothing is missing that its tests set out to see";
+  if (count === 0) return "nothing is missing";
   return count === 1 ? "1 thing" : `${count} things`;
 }

@@ -12,7 +12,7 @@ import { cellLabel, type Shown, SideTable, To } from "./parts.tsx";
 type Group = { readonly name: string; readonly figuresOf: (entrant: Entrant) => readonly ComparedFigure[] };
 
 const ofReference: Group = {
-  name: "On the reference battery, projected: the same battery for every charger",
+  name: "On the reference battery, projected",
   figuresOf: ({ mode }) => mode.figures,
 };
 const groups: readonly Group[] = [
@@ -152,7 +152,7 @@ export function FinishingOrder({ entrants }: { entrants: readonly Entrant[] }) {
   const words = references.flatMap(({ reference }) => ("words" in reference ? [reference.words] : []))[0];
   return (
     <>
-      {words === undefined ? null : <p>Projected for {words}, until it holds 95 % of what it can. Nobody saw these charges.</p>}
+      {words === undefined ? null : <p>Projected for {words}, until it holds 95 % of what it can.</p>}
       <Statements statements={finishingOrder(references)} />
     </>
   );

@@ -1,5 +1,6 @@
 /** The page: what was chosen stands in the address, and everything shown follows from it. */
 import { render } from "preact";
+import { SpeechProvider } from "../../../lib/publish/pages/speech.tsx";
 import { type Choices, readChoices, writeChoices } from "../../../lib/publish/side-by-side/choice.ts";
 import { type ComparedCharger, type ComparedIndex, fewestChargers } from "../../../lib/publish/side-by-side/compared.ts";
 import { listed } from "../../../lib/publish/side-by-side/differences.ts";
@@ -9,6 +10,7 @@ import { ClaimsTable, SeasonTable, TestedTable, Unseen } from "./facts.tsx";
 import { FiguresTable, FinishingOrder, finishingOrderId, PayingBack } from "./figures.tsx";
 import { type Loader, loaderFrom } from "./load.ts";
 import { Profiles } from "./profiles.tsx";
+import { speech } from "./speech.ts";
 
 /** What the choices need, as far as it could be fetched; problems are in words. */
 type Loaded = {
@@ -24,8 +26,9 @@ const leastWidth = 240;
 export function start(place: HTMLElement): void {
   place.hidden = false;
   if (location.protocol === "file:") {
-    place.textContent =
-      "This page was opened straight from a folder, where it can fetch no figures. Open the site from a web server, or see below.";
+    // Said in the page's language, while all else here is in English.
+    place.removeAttribute("lang");
+    place.textContent = place.dataset.fromFolder ?? "";
     return;
   }
   const loader = loaderFrom(place.dataset.root ?? "");
@@ -73,7 +76,7 @@ function SideBySide({ loaded, choices, choose, invented, width }: Props) {
   });
   const entrants = lineUp(known);
   return (
-    <>
+    <SpeechProvider value={speech}>
       {loaded.problems.map((problem) => (
         <p key={problem} role="alert">
           {problem}
@@ -92,7 +95,7 @@ function SideBySide({ loaded, choices, choose, invented, width }: Props) {
           width={width}
         />
       )}
-    </>
+    </SpeechProvider>
   );
 }
 
@@ -138,7 +141,7 @@ function statusOf(entrants: readonly Entrant[]): string {
 async function load(loader: Loader, chosen: Choices["chosen"]): Promise<Loaded> {
   const index = await loader.index().catch(() => undefined);
   if (index === undefined) {
-    const problem = "The list of chargers could not be fetched. Try again later, or see below.";
+    const problem = "No charger could be fetched: see below.";
     return { index: [], chargers: new Map(), problems: [problem] };
   }
   const names = new Map(index.map(({ id, name }) => [id, name]));

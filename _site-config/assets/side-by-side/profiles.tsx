@@ -70,9 +70,6 @@ export function Profiles({ entrants, invented, over, setOver, width }: Props) {
             <LineKey key={entrant.letter} entrant={entrant} />
           ))}
         </ul>
-        A ring marks where a recording ends, which is not where the charger was done; a filled dot, where the charger had switched off by
-        then.
-        {isPerCell ? " The batteries are of several voltages, so voltage is drawn for one cell." : ""}
         {invented ? <span class="invented"> invented data</span> : null}
       </figcaption>
     </figure>
@@ -93,7 +90,7 @@ function LineKey({ entrant }: { entrant: Entrant }) {
           <To path={run.recording.to}>{run.recording.id}</To>, ended by {run.recording.endedWords}
         </>
       ) : (
-        "no recording to draw"
+        "not recorded"
       )}
     </li>
   );
@@ -116,7 +113,7 @@ function Drawing({ lines, width, over, voltageUnit }: DrawingProps) {
       width={width}
       height={height}
       role="img"
-      aria-label={`Recorded voltage and current of ${names}, over ${over === "hours" ? "hours" : "charge put in"}. Figures stand in the tables below.`}
+      aria-label={`Voltage and current of ${names}, over ${over === "hours" ? "hours" : "charge put in"}.`}
     >
       {[
         { unit: voltageUnit, name: "Voltage", of: (line: Line) => line.voltages, fromZero: false },

@@ -1,7 +1,7 @@
 import type { MeasuredRecording } from "../../measure/recording.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import { describeRules, resolveRules } from "../../nouns/rules.ts";
-import type { Site } from "../../nouns/site.ts";
+import { pageLanguages, type Site } from "../../nouns/site.ts";
 import type { InputFile } from "../../read/workspace-files.ts";
 import { type ChargerResult, type ComparisonRow, type ProseResult, type SiteIndex, schemaVersion, type TestResult } from "../results.ts";
 import { methodVersion, toolVersion } from "../version.ts";
@@ -71,6 +71,7 @@ export function assembleIndex({ site, rows, chargers, tests, pages, notPublished
       title: site.title,
       tagline: site.tagline ?? null,
       language: site.language,
+      languages: [...pageLanguages(site)],
       baseUrl: site.baseUrl ?? null,
       invented: site.invented,
       inventedNote: site.inventedNote ?? null,

@@ -1,8 +1,8 @@
 /** Acid density, brought to 25 °C, at each visit, against the target. */
 import type { TopLevelSpec } from "vega-lite";
 import type { Figure } from "../../nouns/figure.ts";
-import { formatDuration, formatFigure } from "../../units/format.ts";
 import type { TestResult } from "../results.ts";
+import type { ChartSpeech } from "./chart-speech.ts";
 import { colour } from "./palette.ts";
 
 /** One value of the chart: when, and the figure read. */
@@ -24,7 +24,7 @@ export function densitySeries(test: TestResult): Map<string, Point[]> {
 }
 
 /** The specification; undefined where no density was read. */
-export function densitySpec(test: TestResult): TopLevelSpec | undefined {
+export function densitySpec(test: TestResult, { charts, formats }: ChartSpeech): TopLevelSpec | undefined {
   const series = densitySeries(test);
   const points = [...series].flatMap(([name, values]) =>
     values.map(({ hour, figure }) => ({
@@ -36,18 +36,21 @@ export function densitySpec(test: TestResult): TopLevelSpec | undefined {
     })),
   );
   if (points.length === 0) return undefined;
-  const target = test.target === null ? [] : [{ density: test.target.densityAt25C, label: `target ${test.target.densityAt25C} kg/l` }];
+  const target =
+    test.target === null
+      ? []
+      : [{ density: test.target.densityAt25C, label: charts.target(formats.formatStated(test.target.densityAt25C, "")) }];
   const x = {
     field: "hour",
     type: "quantitative" as const,
-    title: "Hours from the first event",
+    title: charts.hoursFromFirstEvent,
     scale: { zero: true },
     axis: { grid: false },
   };
   const y = {
     field: "density",
     type: "quantitative" as const,
-    title: "Density at 25 °C, kg/l",
+    title: charts.densityAxis,
     scale: { zero: false },
     axis: {
       format: ".2f",
@@ -86,16 +89,21 @@ export function densitySpec(test: TestResult): TopLevelSpec | undefined {
 }
 
 /** What the drawing shows, in one sentence: the first and the last density, and the target. */
-export function densitySentence(test: TestResult): string {
+export function densitySentence(test: TestResult, { charts, formats, say }: ChartSpeech): string {
+  const { formatDuration, formatFigure, formatStated } = formats;
   const ends = [...densitySeries(test).values()].flatMap((points) => {
     const first = points[0];
     const last = points.at(-1);
-    return first && last
-      ? [
-          `${first.figure.label}: ${formatFigure(first.figure)} at ${formatDuration(first.hour)}, ${formatFigure(last.figure)} at ${formatDuration(last.hour)}`,
-        ]
-      : [];
+    if (first === undefined || last === undefined) return [];
+    return [
+      charts.densityEnds(
+        say(first.figure.label) ?? first.figure.label,
+        formatFigure(first.figure),
+        formatDuration(first.hour),
+        formatFigure(last.figure),
+        formatDuration(last.hour),
+      ),
+    ];
   });
-  const target = test.target === null ? "No target was set." : `The target is ${test.target.densityAt25C} kg/l.`;
-  return `Acid density over time. ${ends.join("; ")}. ${target}`;
+  return charts.densitySentence(ends, test.target === null ? null : formatStated(test.target.densityAt25C, ""));
 }

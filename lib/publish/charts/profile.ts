@@ -1,8 +1,7 @@
 /** The charge profile: voltage above, current below, over the time of one recording; stages shaded, gaps marked. */
 import type { TopLevelSpec } from "vega-lite";
-import { stageKinds } from "../../nouns/stage.ts";
-import { formatDuration } from "../../units/format.ts";
 import type { RecordingResult } from "../results.ts";
+import type { ChartSpeech } from "./chart-speech.ts";
 import { colour } from "./palette.ts";
 
 const secondsPerHour = 3600;
@@ -12,7 +11,7 @@ const width = 660;
 const narrowestLabelled = 0.035;
 
 /** The specification; undefined where the recording has no samples to draw. */
-export function profileSpec(recording: RecordingResult): TopLevelSpec | undefined {
+export function profileSpec(recording: RecordingResult, { charts }: ChartSpeech): TopLevelSpec | undefined {
   const { profile } = recording;
   const sampledH = profile.elapsedH.at(-1) ?? 0;
   const spanH = Math.max(sampledH, (recording.stages.at(-1)?.endS ?? 0) / secondsPerHour);
@@ -37,7 +36,7 @@ export function profileSpec(recording: RecordingResult): TopLevelSpec | undefine
     field,
     type: "quantitative" as const,
     scale: { domain: [0, spanH], nice: false },
-    axis: { grid: false, tickCount: 8, labels: labelled, title: labelled ? "Hours from the recording's first row" : null },
+    axis: { grid: false, tickCount: 8, labels: labelled, title: labelled ? charts.hoursFromFirstRow : null },
   });
 
   const stageRibbon = {
@@ -100,8 +99,8 @@ export function profileSpec(recording: RecordingResult): TopLevelSpec | undefine
     resolve: { scale: { x: "shared" } },
     vconcat: [
       ...(bands.length === 0 ? [] : [stageRibbon]),
-      ...(hasVoltage ? [panel("voltage", "Voltage, V", { height: 170, last: !hasCurrent, zero: false })] : []),
-      ...(hasCurrent ? [panel("current", "Current, A", { height: 130, last: true, zero: true })] : []),
+      ...(hasVoltage ? [panel("voltage", charts.voltageAxis, { height: 170, last: !hasCurrent, zero: false })] : []),
+      ...(hasCurrent ? [panel("current", charts.currentAxis, { height: 130, last: true, zero: true })] : []),
     ],
   } as TopLevelSpec;
 }
@@ -110,11 +109,9 @@ export function profileSpec(recording: RecordingResult): TopLevelSpec | undefine
 const titleAbove = { titleAngle: 0, titleAlign: "left", titleAnchor: "end", titleY: -12, titleX: -36 };
 
 /** What the drawing shows, in one sentence, from the same results. */
-export function profileSentence(recording: RecordingResult): string {
-  const stages = recording.stages.map((stage, index) => {
-    const length = formatDuration((stage.endS - stage.startS) / secondsPerHour);
-    return `${index + 1} ${stageKinds[stage.kind].label.toLowerCase()} for ${length}`;
-  });
-  const gaps = recording.gaps.length === 0 ? "no gaps" : `${recording.gaps.length} ${recording.gaps.length === 1 ? "gap" : "gaps"}`;
-  return `Voltage and current over time in ${recording.id}. Stages: ${stages.join("; ") || "none found"}. ${gaps}. Recording ended by: ${recording.ending.words}.`;
+export function profileSentence(recording: RecordingResult, { charts, formats, marks, say }: ChartSpeech): string {
+  const stages = recording.stages.map((stage, index) =>
+    charts.stageFor(index + 1, marks.amid(marks.stages[stage.kind]), formats.formatDuration((stage.endS - stage.startS) / secondsPerHour)),
+  );
+  return charts.profileSentence(recording.id, stages, recording.gaps.length, say(recording.ending.words) ?? recording.ending.words);
 }

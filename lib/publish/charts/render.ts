@@ -1,6 +1,7 @@
 /** Draws a chart's specification as SVG, at build time, the same bytes on every machine. */
 import { parse, resetSVGDefIds, View } from "vega";
 import { compile, type TopLevelSpec } from "vega-lite";
+import { narrowSpace } from "../../units/format.ts";
 import { colour, followTheme } from "./palette.ts";
 
 /** A system font stack: without a canvas text widths are estimates, so charts leave room and keep labels short. */
@@ -30,19 +31,26 @@ const config: NonNullable<TopLevelSpec["config"]> = {
 
 /**
  * @param spec a Vega-Lite specification whose data stand inside it
+ * @param decimalMark how numbers on axes are written; thousands are parted by a narrow space, as everywhere on the site
  * @param id letters, digits and hyphens, unique on the page; every id inside the drawing starts with it
  * @returns an `<svg>` element that scales with its container
  * Throws where the specification is not valid, which is our own mistake.
  */
-export async function renderChart(spec: TopLevelSpec, id: string): Promise<string> {
+export async function renderChart(spec: TopLevelSpec, id: string, decimalMark = "."): Promise<string> {
   resetSVGDefIds();
-  const compiled = compile({ ...spec, config: { ...config, ...spec.config } });
+  const compiled = compile({ ...spec, config: { ...config, ...numbersWith(decimalMark), ...spec.config } });
   const view = new View(parse(compiled.spec), { renderer: "none" });
   try {
     return scalable(followTheme(prefixIds(await view.toSVG(), id)));
   } finally {
     view.finalize();
   }
+}
+
+/** English numbers are Vega's own. */
+function numbersWith(decimalMark: string): NonNullable<TopLevelSpec["config"]> {
+  if (decimalMark === ".") return {};
+  return { locale: { number: { decimal: decimalMark, thousands: narrowSpace, grouping: [3], currency: ["", ""] } } };
 }
 
 /** Vega counts its clip paths from a global counter, so two charts on a page would share names. */

@@ -1,29 +1,26 @@
 /** How full the battery was at each visit, by each of its four witnesses alone and by all of them together. */
 import type { TopLevelSpec } from "vega-lite";
 import type { ExaminationResult } from "../results.ts";
+import type { ChartSpeech } from "./chart-speech.ts";
 import { colour } from "./palette.ts";
-
-export const witnessLabels = {
-  density: "Density",
-  "rest-voltage": "Rest voltage",
-  "charge-balance": "Charge balance",
-  cranking: "Cranking current",
-} as const;
-
-const together = "All together";
-const order = [...Object.values(witnessLabels), together];
 
 /** Shapes tell the witnesses apart where colours do not. */
 const shapes = ["diamond", "circle", "square", "triangle-up", "stroke"];
 const colours = [colour.density, colour.voltage, colour.current, colour.quiet, colour.ink];
 
 /** The specification; undefined where nothing was examined. */
-export function witnessesSpec(examination: ExaminationResult): TopLevelSpec | undefined {
+export function witnessesSpec(examination: ExaminationResult, { charts }: ChartSpeech): TopLevelSpec | undefined {
   if (!examination.examined || examination.visits.length === 0) return undefined;
+  const { together, visit: visitWords, witnesses } = charts;
+  const order = [...Object.values(witnesses), together];
   const alone = examination.accounts.flatMap(({ witness, visit, stateOfCharge }) =>
-    stateOfCharge === null ? [] : [{ visit: `visit ${visit}`, who: witnessLabels[witness] as string, ...percent(stateOfCharge) }],
+    stateOfCharge === null ? [] : [{ visit: visitWords(visit), who: witnesses[witness], ...percent(stateOfCharge) }],
   );
-  const all = examination.visits.map(({ visit, stateOfCharge }) => ({ visit: `visit ${visit}`, who: together, ...percent(stateOfCharge) }));
+  const all = examination.visits.map(({ visit, stateOfCharge }) => ({
+    visit: visitWords(visit),
+    who: together,
+    ...percent(stateOfCharge),
+  }));
   const x = { field: "visit", type: "nominal" as const, title: null, sort: null, axis: { labelAngle: 0, ticks: false } };
   const y = {
     field: "value",
@@ -62,9 +59,9 @@ function percent({ value, low, high }: { value: number; low: number; high: numbe
 }
 
 /** What the drawing shows, in one sentence. */
-export function witnessesSentence(examination: ExaminationResult): string {
+export function witnessesSentence(examination: ExaminationResult, { charts, formats }: ChartSpeech): string {
   const last = examination.visits.at(-1);
-  if (last === undefined) return "Nothing was examined.";
+  if (last === undefined) return charts.nothingExamined;
   const { low, high } = percent(last.stateOfCharge);
-  return `How full the battery was at ${examination.visits.length} visits, by each witness and by all together; at the last, all together say ${low.toFixed(0)} to ${high.toFixed(0)} %.`;
+  return charts.witnessesSentence(examination.visits.length, formats.formatNumber(low, 0), formats.formatNumber(high, 0));
 }

@@ -6,10 +6,11 @@ import {
   densitiesByKind,
   flatnesses,
   forecastCharge,
-  reasonsAgainst,
+  whatIsAgainst,
 } from "../../project/index.ts";
 import { bulkCurrentOf, deadlinesH, peakVoltageOf, type ReadyVerdict, readyMark, verdictOf } from "../../project/ready-by.ts";
 import { spreadOf } from "../../project/spread.ts";
+import type { Reason } from "../words/en/find.ts";
 import type { AskedMode } from "./asked-and-apart.ts";
 import { mayBeFrozen } from "./cautions.ts";
 import type { Question } from "./question.ts";
@@ -29,7 +30,7 @@ export type Answer = {
   readonly probability: number;
   readonly verdict: ReadyVerdict;
   /** Why it is not advised; empty where nothing speaks against it. */
-  readonly because: readonly string[];
+  readonly because: readonly Reason[];
   /** Whether draw k is ready in time; draw k met the same battery with every charger. */
   readonly inTime: readonly boolean[];
   readonly hoursToReady: Middle;
@@ -101,12 +102,12 @@ const thawedC = 20;
 
 /**
  * The library's reasons, with frost judged by the weakest acid that the reading allows: a caution above the results and a charger that is
- * advised below it must not contradict each other. At a room's temperature they are the library's own, word by word.
+ * advised below it must not contradict each other. At a room's temperature they are the library's own.
  */
-function reasonsAgainstCharging({ question, start }: Task, behaviour: ChargerBehaviour): string[] {
+function reasonsAgainstCharging({ question, start }: Task, behaviour: ChargerBehaviour): Reason[] {
   const { kind, ratedAh, airC, voltageV } = question;
   const isFrost = mayBeFrozen(question, start);
-  const others = reasonsAgainst(
+  const others = whatIsAgainst(
     kind,
     ratedAh,
     start.share,
@@ -115,7 +116,7 @@ function reasonsAgainstCharging({ question, start }: Task, behaviour: ChargerBeh
     isFrost ? thawedC : airC,
     peakVoltageOf(behaviour) / cellsOf(voltageV),
   );
-  return isFrost ? ["the battery may be frozen: thaw it, and look for cracks first", ...others] : others;
+  return isFrost ? [{ id: "may-be-frozen" }, ...others] : others;
 }
 
 function middleOf(values: readonly number[]): Middle {

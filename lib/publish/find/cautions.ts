@@ -1,8 +1,8 @@
 /** What can hurt with this very battery, told before any result. Common practice; a sheet, a code or a licensed person says more. */
 import { freezingPointC } from "../../electrochem/freezing.ts";
 import { sensibleCurrentShare } from "../../project/index.ts";
-import { formatNumber } from "../../units/format.ts";
 import { familyOf } from "./find-data.ts";
+import type { FindSpeech } from "./find-speech.ts";
 import type { Question } from "./question.ts";
 import type { StartOfCharge } from "./start-of-charge.ts";
 
@@ -25,33 +25,35 @@ export function mayBeFrozen({ airC }: Pick<Question, "airC">, { lowestDensityAt2
 }
 
 /** The cautions that this battery calls for, worst first; the one about current stands always. */
-export function cautionsFor({ kind, ratedAh, airC }: Question, start: StartOfCharge): Caution[] {
+export function cautionsFor({ kind, ratedAh, airC }: Question, start: StartOfCharge, { formats, words }: FindSpeech): Caution[] {
+  const told = words.cautions;
   const cautions: Caution[] = [];
   if (mayBeFrozen({ airC }, start))
     cautions.push({
       section: "frozen",
-      words: `It may be frozen: as flat as this its acid freezes at about ${formatNumber(freezingPointC(start.lowestDensityAt25C), 0)} °C, and its top sooner. Never charge a frozen battery. Thaw it slowly in an aired place, look for cracks and bulges, and ask again with the temperature it then has.`,
+      words: told.frozen(formats.formatNumber(freezingPointC(start.lowestDensityAt25C), 0)),
     });
   if (start.share <= veryFlat)
     cautions.push({
       section: "hydrogen",
-      words:
-        "It is very flat: it may not come back, a dead cell can make it hot, and some chargers do not start on a battery below some volts, of which no forecast here knows. Watch the first hour; stop when it grows hot, hisses or smells.",
+      words: told.veryFlat,
     });
   if (familyOf(kind) === "sealed")
     cautions.push({
       section: "sealed",
-      words:
-        "It is sealed: do not open it, and use only a mode that its maker allows. Too high a voltage dries it out for good and can heat it without end.",
+      words: told.sealed,
     });
   if (airC > hotC)
     cautions.push({
       section: "hydrogen",
-      words: "It is hot where it stands: let it cool first; a hot battery gasses hard and takes harm.",
+      words: told.hot,
     });
   cautions.push({
     section: "hydrogen",
-    words: `Such a battery should get no more than about ${(sensibleCurrentShare[kind] * ratedAh).toPrecision(2)} A (${sensibleCurrentShare[kind]} of its capacity, common practice) unless its maker's sheet says otherwise. Air the place: charging gives off hydrogen.`,
+    words: told.current(
+      formats.formatStated(Number((sensibleCurrentShare[kind] * ratedAh).toPrecision(2)), ""),
+      formats.formatStated(sensibleCurrentShare[kind], ""),
+    ),
   });
   return cautions;
 }

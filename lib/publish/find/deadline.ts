@@ -1,4 +1,5 @@
 /** From "Sunday evening" to an instant, on the reader's own clock. */
+import type { FindSpeech } from "./find-speech.ts";
 import type { Question } from "./question.ts";
 
 /** No forecast is offered beyond this: two weeks on a charger is a season, not a charge. */
@@ -36,10 +37,8 @@ export function hoursUntil(deadline: Date, now: Date): number {
 }
 
 /** Why a deadline cannot be asked for; undefined where it can. */
-export function complaintOfDeadline(hoursLeft: number | undefined): string | undefined {
-  if (hoursLeft === undefined) return "State the date and the time by which the battery must be ready.";
-  if (!(hoursLeft > 0)) return "That time has passed.";
-  return hoursLeft > longestH
-    ? "That is more than two weeks away: any charger of a sensible current has long been done, or never will be."
-    : undefined;
+export function complaintOfDeadline(hoursLeft: number | undefined, { words }: Pick<FindSpeech, "words">): string | undefined {
+  if (hoursLeft === undefined) return words.complaints.noDate;
+  if (!(hoursLeft > 0)) return words.complaints.passed;
+  return hoursLeft > longestH ? words.complaints.tooLate : undefined;
 }

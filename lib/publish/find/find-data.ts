@@ -12,6 +12,9 @@ export type Family = "vented" | "sealed";
 /** A battery on which a mode was tested. */
 export type TestedOn = { readonly test: string; readonly title: string; readonly capacityAh: number; readonly construction: Construction };
 
+/** Words of the maker, and where they are printed. */
+export type StatedByMaker = { readonly words: string; readonly from: string };
+
 export type FindMode = {
   /** As it is called: the charger's name, with the mode's where the charger has several. */
   readonly name: string;
@@ -26,8 +29,8 @@ export type FindMode = {
   readonly nominalVoltageV: number | null;
   readonly claimedAh: Range | null;
   /** The maker's own words on kinds of battery and on temperature, and where they are printed; null where none are. */
-  readonly kindWords: string | null;
-  readonly temperatureWords: string | null;
+  readonly kindWords: StatedByMaker | null;
+  readonly temperatureWords: StatedByMaker | null;
   /** Families of battery that the maker names or that it was tested on. */
   readonly families: readonly Family[];
   readonly testedOn: readonly TestedOn[];
@@ -61,9 +64,9 @@ export function findDataOf(results: ResultsFolder): FindData {
 
 function findModeOf(charger: ChargerResult, mode: ChargerResult["modes"][number], rows: readonly ComparisonRow[]): FindMode {
   const { forecast } = mode;
-  const wordsOn = (label: string): string | null => {
+  const wordsOn = (label: string): StatedByMaker | null => {
     const stated = mode.stated.find((item) => item.label === label);
-    return stated === undefined ? null : `“${stated.words}” (${stated.from})`;
+    return stated === undefined ? null : { words: stated.words, from: stated.from };
   };
   return {
     name: nameOf(charger, mode.name),

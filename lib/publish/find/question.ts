@@ -1,40 +1,38 @@
 /** A reader's question: my battery, how flat, how cold, by when; and its form in an address. */
-import { type Condition, type Construction, densitiesByKind, flatnesses } from "../../project/index.ts";
+import { type Condition, type Construction, flatnesses } from "../../project/index.ts";
+import type { FindSpeech } from "./find-speech.ts";
 
 export const voltagesV = [6, 12, 24] as const;
 
-export const kindChoices: readonly { readonly id: Construction; readonly label: string }[] = [
-  { id: "flooded", label: "flooded, no more is known" },
-  { id: "flooded-antimony", label: "flooded, with caps to top up (antimony)" },
-  { id: "flooded-calcium", label: "flooded, maintenance-free (calcium)" },
-  { id: "EFB", label: "EFB (start-stop, flooded)" },
-  { id: "AGM", label: "AGM (sealed)" },
-  { id: "gel", label: "gel (sealed)" },
+/** Choices are named here, and worded by the page (lib/publish/words/en/find.ts). */
+export const kindChoices: readonly { readonly id: Construction }[] = [
+  { id: "flooded" },
+  { id: "flooded-antimony" },
+  { id: "flooded-calcium" },
+  { id: "EFB" },
+  { id: "AGM" },
+  { id: "gel" },
 ];
 
-export const conditionChoices: readonly { readonly id: Condition; readonly label: string }[] = [
-  { id: "new", label: "as good as new" },
-  { id: "used", label: "used, looked after" },
-  { id: "neglected", label: "neglected: left flat for weeks" },
-  { id: "not stated", label: "I do not know" },
+export const conditionChoices: readonly { readonly id: Condition }[] = [
+  { id: "new" },
+  { id: "used" },
+  { id: "neglected" },
+  { id: "not stated" },
 ];
 
 /** How flat is told in a word, by its rest voltage, or by the density of its acid. */
-export const flatChoices: readonly { readonly id: string; readonly label: string }[] = [
-  ...flatnesses.map(({ id, label, stateOfCharge }) => ({ id, label: `${label} (about ${(100 * stateOfCharge).toFixed(0)} % left)` })),
-  { id: "rest-voltage", label: "I have read its rest voltage" },
-  { id: "density", label: "I have read its acid's density" },
-];
+export const flatChoices = [...flatnesses.map(({ id }) => ({ id })), { id: "rest-voltage" }, { id: "density" }] as const;
 
-export const deadlineChoices: readonly { readonly id: string; readonly label: string }[] = [
-  { id: "tomorrow-morning", label: "tomorrow morning, 8:00" },
-  { id: "tomorrow-evening", label: "tomorrow evening, 18:00" },
-  { id: "sunday-evening", label: "Sunday evening, 18:00" },
-  { id: "12h", label: "in 12 hours" },
-  { id: "24h", label: "in 24 hours" },
-  { id: "48h", label: "in 48 hours" },
-  { id: "at", label: "at a date and time" },
-];
+export const deadlineChoices = [
+  { id: "tomorrow-morning" },
+  { id: "tomorrow-evening" },
+  { id: "sunday-evening" },
+  { id: "12h" },
+  { id: "24h" },
+  { id: "48h" },
+  { id: "at" },
+] as const;
 
 export type Question = {
   readonly voltageV: number;
@@ -101,11 +99,11 @@ export function readQuestion(value: (field: string) => string | null | undefined
     ratedAh: number("ratedAh"),
     kind: choice("kind", kindChoices, defaultQuestion.kind),
     condition: choice("condition", conditionChoices, defaultQuestion.condition),
-    flat: choice("flat", flatChoices, defaultQuestion.flat),
+    flat: choice<string>("flat", flatChoices, defaultQuestion.flat),
     restV: number("restV"),
     densityAt25C: number("densityAt25C"),
     airC: number("airC"),
-    by: choice("by", deadlineChoices, defaultQuestion.by),
+    by: choice<string>("by", deadlineChoices, defaultQuestion.by),
     at: told("at"),
     pricePerKWh: number("pricePerKWh"),
   };
@@ -130,23 +128,18 @@ export type Complaint = { readonly field: string; readonly words: string };
 export const questionRanges = { ratedAh: { low: 1, high: 400 }, airC: { low: -30, high: 50 }, pricePerKWh: { low: 0, high: 100 } } as const;
 
 /** The first field that keeps a question from being answered; undefined where none does. Flatness and deadline are looked at by their own modules. */
-export function complaintOf(question: Question): Complaint | undefined {
+export function complaintOf(question: Question, { words }: Pick<FindSpeech, "words">): Complaint | undefined {
+  const { complaints } = words;
   const isWithin = (value: number, { low, high }: { readonly low: number; readonly high: number }): boolean =>
     value >= low && value <= high;
   const { ratedAh, airC, pricePerKWh } = questionRanges;
   if (!isWithin(question.ratedAh, ratedAh))
     return {
       field: questionFields.ratedAh,
-      words: `The capacity must be a number from ${ratedAh.low} to ${ratedAh.high} Ah, as printed on the battery.`,
+      words: complaints.capacity(ratedAh.low, ratedAh.high),
     };
-  if (!isWithin(question.airC, airC))
-    return { field: questionFields.airC, words: `The temperature must be a number from ${airC.low} to ${airC.high} °C.` };
+  if (!isWithin(question.airC, airC)) return { field: questionFields.airC, words: complaints.temperature(airC.low, airC.high) };
   if (!Number.isNaN(question.pricePerKWh) && !isWithin(question.pricePerKWh, pricePerKWh))
-    return { field: questionFields.pricePerKWh, words: "The price of a kWh must be a number, not below zero." };
+    return { field: questionFields.pricePerKWh, words: complaints.price };
   return undefined;
-}
-
-/** The words of the kind, for sentences. */
-export function kindLabel(kind: Construction): string {
-  return (kind in densitiesByKind ? kind : "flooded").replace("-", " ");
 }

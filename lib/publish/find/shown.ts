@@ -1,36 +1,44 @@
 /** An answer's numbers as a reader sees them. */
-import { formatFigure, formatNumber, formatProbability, withUnit } from "../../units/format.ts";
+import { withUnit } from "../../units/format.ts";
+import type { Formats } from "../../units/formats.ts";
 import type { Answer, Middle } from "./answer.ts";
+import type { FindSpeech } from "./find-speech.ts";
 
 /** What stands behind a verdict: its percentage; nothing where the charger is not advised, since it is then no matter of time. */
-export function sureShown({ verdict, probability }: Pick<Answer, "verdict" | "probability">): string {
-  return verdict === "not advised" ? "" : percentShown(probability);
+export function sureShown({ verdict, probability }: Pick<Answer, "verdict" | "probability">, formats: Formats): string {
+  return verdict === "not advised" ? "" : percentShown(probability, formats);
 }
 
-/** The probability of a forecast, here and in the matrix on a charger's page: the draws tell no finer than one in fifty. */
-export function percentShown(probability: number): string {
-  return formatProbability(probability, 0.02);
-}
+/** The draws of a forecast tell no probability nearer to never, or always, than one in fifty. */
+const finestTold = 0.02;
+
+/** The probability of a forecast, here and in the matrix on a charger's page. */
+export const percentShown = (probability: number, { formatProbability }: Formats): string => formatProbability(probability, finestTold);
 
 /** Hours with the middle 95 % of the draws; "never" is said with the hours that were looked at. */
-export function hoursShown({ value, low, high }: Middle, horizonH: number): string {
-  const never = `not within ${formatNumber(horizonH, 0)} h`;
-  if (!Number.isFinite(value))
-    return Number.isFinite(low) ? `${never} in half of the draws or more; ${formatFigure(figure(low, "h"))} at best` : never;
-  if (!Number.isFinite(high)) return `${formatFigure(figure(value, "h"))} (from ${formatFigure(figure(low, "h"))}; in some draws ${never})`;
+export function hoursShown({ value, low, high }: Middle, horizonH: number, { formats, words }: FindSpeech): string {
+  const { formatFigure, formatNumber } = formats;
+  const never = words.shown.notWithin(formatNumber(horizonH, 0));
+  if (!Number.isFinite(value)) return Number.isFinite(low) ? words.shown.halfNever(never, formatFigure(figure(low, "h"))) : never;
+  if (!Number.isFinite(high)) return words.shown.someNever(formatFigure(figure(value, "h")), formatFigure(figure(low, "h")), never);
   return formatFigure({ ...figure(value, "h"), low, high });
 }
 
 /** Energy with its interval. */
-export function energyShown({ value, low, high }: Middle): string {
+export function energyShown({ value, low, high }: Middle, { formatFigure }: Formats): string {
   return formatFigure({ ...figure(value, "kWh"), low, high });
 }
 
 /** What that energy costs; undefined where no price was given. Two decimals, no currency where none is known. */
-export function moneyShown({ value, low, high }: Middle, pricePerKWh: number, currency: string | null): string | undefined {
+export function moneyShown(
+  { value, low, high }: Middle,
+  pricePerKWh: number,
+  currency: string | null,
+  { formats, words }: FindSpeech,
+): string | undefined {
   if (Number.isNaN(pricePerKWh)) return undefined;
-  const amount = (kWh: number): string => formatNumber(kWh * pricePerKWh, 2);
-  const spread = amount(low) === amount(high) ? "" : ` (${amount(low)} to ${amount(high)})`;
+  const amount = (kWh: number): string => formats.formatNumber(kWh * pricePerKWh, 2);
+  const spread = amount(low) === amount(high) ? "" : words.shown.range(amount(low), amount(high));
   return `${withUnit(amount(value), currency ?? "")}${spread}`;
 }
 

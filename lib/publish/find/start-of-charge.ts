@@ -1,6 +1,7 @@
 /** How flat the battery is, from a word or a reading. */
 import { chargeForDensityRise, densityAfterCharge } from "../../electrochem/acid-balance.ts";
 import { densitiesByKind, flatnesses, startShareFromDensity, startShareFromRestVoltage } from "../../project/index.ts";
+import type { FindSpeech } from "./find-speech.ts";
 import { type Complaint, type Question, questionFields } from "./question.ts";
 
 export type StartOfCharge = {
@@ -26,7 +27,7 @@ const densityRange = { low: 1.0, high: 1.35 } as const;
 export const cellsOf = (voltageV: number): number => Math.round(voltageV / 2);
 
 /** The state of charge with which the forecast begins; a complaint where a reading is none of such a battery. */
-export function startOfCharge(question: Question): StartOfCharge | Complaint {
+export function startOfCharge(question: Question, { formats, words }: FindSpeech): StartOfCharge | Complaint {
   const density = densitiesByKind[question.kind];
   const word = flatnesses.find(({ id }) => id === question.flat);
   if (word !== undefined) return startAt(word.stateOfCharge, Math.min(wordUncertainty, word.stateOfCharge / 2), density);
@@ -34,7 +35,7 @@ export function startOfCharge(question: Question): StartOfCharge | Complaint {
     if (!(question.densityAt25C >= densityRange.low && question.densityAt25C <= densityRange.high))
       return {
         field: questionFields.densityAt25C,
-        words: "State the density in kg/l, such as 1.15; battery acid lies between 1.00 and 1.35.",
+        words: words.complaints.density,
       };
     const { share, standardUncertainty } = startShareFromDensity(question.densityAt25C, hydrometerUncertainty, density);
     return {
@@ -49,7 +50,7 @@ export function startOfCharge(question: Question): StartOfCharge | Complaint {
   if (Number.isNaN(share) || Number.isNaN(standardUncertainty))
     return {
       field: questionFields.restV,
-      words: `No resting acid in ${cells} sound cells gives that voltage. State the rest voltage in V; far below ${(1.9 * cells).toFixed(1)} V a cell may be dead: have the battery looked at before it is charged.`,
+      words: words.complaints.restVoltage(cells, formats.formatNumber(1.9 * cells, 1)),
     };
   return startAt(share, standardUncertainty, density);
 }

@@ -1,6 +1,7 @@
 /** Chargers that were recorded to hold more than such a battery is commonly given: quick, and dear to the battery. */
 import type { ChargerBehaviour, Construction } from "../../project/index.ts";
-import { formatNumber, withUnit } from "../../units/format.ts";
+import { withUnit } from "../../units/format.ts";
+import type { FindSpeech } from "./find-speech.ts";
 
 /**
  * The highest voltage that batteries of a kind are commonly charged with at 25 °C, V a cell: 14.4 V on a 12 V gel, 14.8 V on AGM and EFB,
@@ -19,11 +20,17 @@ const commonLimitVPerCell: Readonly<Record<Construction, number>> = {
  * A sentence where a charger's highest voltage is surely above that limit: the least that its recordings allow counts.
  * @param cells  cells in series of the battery
  */
-export function voltageWarning(construction: Construction, cells: number, { steps }: ChargerBehaviour): string | undefined {
+export function voltageWarning(
+  construction: Construction,
+  cells: number,
+  { steps }: ChargerBehaviour,
+  { formats, words }: FindSpeech,
+): string | undefined {
   const highest = steps
     .flatMap((step) => ("voltageV" in step ? [step.voltageV] : "untilV" in step && step.untilV !== undefined ? [step.untilV] : []))
     .sort((a, b) => b.low - a.low)[0];
   const limitV = commonLimitVPerCell[construction] * cells;
   if (highest === undefined || highest.low <= limitV) return undefined;
-  return `Caution: as recorded it goes up to ${formatNumber(highest.low, 1)} V or more, and such a battery commonly gets at most ${withUnit(formatNumber(limitV, 1), "V")}. That is hard on it${construction === "AGM" || construction === "gel" ? ", can dry it out and heat it" : " and gasses hard"}; ask its maker's sheet first.`;
+  const isSealed = construction === "AGM" || construction === "gel";
+  return words.warnings.voltage(formats.formatNumber(highest.low, 1), withUnit(formats.formatNumber(limitV, 1), "V"), isSealed);
 }

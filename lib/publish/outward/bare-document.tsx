@@ -1,6 +1,7 @@
 /** The frame of pages that leave the site: a card to be printed, and the embed in other people's pages. No header, no script. */
 import type { ComponentChildren } from "preact";
 import { renderToString } from "preact-render-to-string";
+import { languageFolder } from "../links.ts";
 import { type SiteContext, SiteProvider, useSite } from "../pages/site-context.tsx";
 import { Sprite } from "../pages/sprite.tsx";
 import { wholeAddress } from "./addresses.ts";
@@ -31,10 +32,9 @@ export function renderBarePage(context: SiteContext, page: BarePage): string {
 }
 
 function BareDocument({ title, description, kind, insteadShow, children }: BarePage) {
-  const { index, invented, linkTo } = useSite();
-  const { site } = index;
+  const { language, words, invented, linkTo } = useSite();
   return (
-    <html lang={site.language}>
+    <html lang={language}>
       <head>
         <meta charset="utf-8" />
         <meta http-equiv="Content-Security-Policy" content={barePolicy} />
@@ -42,7 +42,7 @@ function BareDocument({ title, description, kind, insteadShow, children }: BareP
         <meta name="referrer" content="no-referrer" />
         <meta name="color-scheme" content="light dark" />
         <meta name="description" content={description} />
-        <title>{invented ? `${title} (invented data)` : title}</title>
+        <title>{invented ? words.frame.inventedTitle(title) : title}</title>
         <InsteadShow path={insteadShow} />
         <link rel="icon" href={linkTo("assets/icon.svg")} type="image/svg+xml" />
         <link rel="stylesheet" href={linkTo("assets/card.css")} />
@@ -57,6 +57,8 @@ function BareDocument({ title, description, kind, insteadShow, children }: BareP
 
 /** One of the two and never both: a page that may not be looked at cannot hand its standing on to the page that it names. */
 function InsteadShow({ path }: { path: string }) {
-  const { baseUrl } = useSite().index.site;
-  return baseUrl === null ? <meta name="robots" content="noindex" /> : <link rel="canonical" href={wholeAddress(baseUrl, path)} />;
+  const { index, language } = useSite();
+  const { baseUrl, languages } = index.site;
+  if (baseUrl === null) return <meta name="robots" content="noindex" />;
+  return <link rel="canonical" href={wholeAddress(baseUrl, languageFolder(languages, language) + path)} />;
 }

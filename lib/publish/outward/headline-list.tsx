@@ -2,15 +2,17 @@
 import type { ComponentChildren } from "preact";
 import { Absent, Mark } from "../pages/mark.tsx";
 import { sentence } from "../pages/sentence.ts";
+import { useSite } from "../pages/site-context.tsx";
 import type { Headline, Headlines } from "./headlines.ts";
 
 /** Both groups. Conditions and reasons that several figures share are told once. */
 export function HeadlineGroups({ headlines }: { headlines: Headlines }) {
+  const { headlines: words } = useSite().words.outward;
   const { promises, promisesCondition, way, wayCondition, wayOthers } = headlines;
   const reasons = [...new Set(way.flatMap(({ absent }) => (absent === null ? [] : [absent.why])))];
   return (
     <>
-      <h2>What the label promises</h2>
+      <h2>{words.promises}</h2>
       <Small words={promisesCondition} />
       <dl class="headlines">
         {promises.map((headline) => (
@@ -21,7 +23,7 @@ export function HeadlineGroups({ headlines }: { headlines: Headlines }) {
           </Row>
         ))}
       </dl>
-      <h2>The way to full density</h2>
+      <h2>{words.way}</h2>
       <Small words={wayCondition} />
       <dl class="headlines">
         {way.map((headline) => (
@@ -39,7 +41,8 @@ export function HeadlineGroups({ headlines }: { headlines: Headlines }) {
 type RowProps = { readonly headline: Headline; readonly children?: ComponentChildren };
 
 function Row({ headline: { label, claimed, text, absent, outcome }, children }: RowProps) {
-  const saidByOutcome = outcome !== null && outcome.words === absent?.kind;
+  const { headlines: words } = useSite().words.outward;
+  const saidByOutcome = outcome !== null && outcome.id === absent?.kind;
   return (
     <div>
       <dt>
@@ -52,7 +55,7 @@ function Row({ headline: { label, claimed, text, absent, outcome }, children }: 
       </dt>
       <dd>
         {text === null ? saidByOutcome ? null : <Absent kind={absent?.kind ?? "not stated"} /> : <strong class="value">{text}</strong>}
-        {claimed === null ? null : <span class="claimed"> claimed {claimed}</span>}
+        {claimed === null ? null : <span class="claimed"> {words.claimed(claimed)}</span>}
         {children}
       </dd>
     </div>

@@ -7,10 +7,13 @@
  */
 import type { Figure } from "../../nouns/figure.ts";
 import type { JudgedClaim, Outcome } from "../../nouns/finding.ts";
-import { formatFigure, formatStated } from "../../units/format.ts";
 import { figureFinder } from "../figure-finder.ts";
 import { chargerPath, findingAnchor, testPath } from "../links.ts";
+import { said } from "../pages/speech.tsx";
 import type { ChargerResult, TestResult } from "../results.ts";
+import type { Words } from "../words/index.ts";
+import { wordFor } from "../words/word-for.ts";
+import type { OutwardSpeech } from "./outward-speech.ts";
 
 export type Headline = {
   /** Names it within the charger: "claim-current", "hours-to-target". */
@@ -20,9 +23,9 @@ export type Headline = {
   readonly claimed: string | null;
   /** The value with unit and interval; null where it is absent. */
   readonly text: string | null;
-  readonly absent: { readonly kind: string; readonly why: string } | null;
-  /** The judgement: `kind` draws the mark, `words` say it. */
-  readonly outcome: { readonly kind: string; readonly words: string } | null;
+  readonly absent: AbsentHeadline | null;
+  /** The judgement: `kind` draws the mark, `id` names it in the results, `words` say it. */
+  readonly outcome: { readonly kind: string; readonly id: string; readonly words: string } | null;
   readonly condition: string;
   /** What other modes of the charger say; null where there are none. */
   readonly others: string | null;
@@ -31,6 +34,8 @@ export type Headline = {
   /** The page and place that show it with its evidence. */
   readonly path: string;
 };
+
+type AbsentHeadline = { readonly kind: keyof Words["marks"]["absences"]; readonly why: string };
 
 export type Headlines = {
   readonly promises: readonly Headline[];
@@ -43,40 +48,32 @@ export type Headlines = {
 };
 
 /** Picks and words the six figures of a charger. A charger without tests gives six absent ones. */
-export function headlinesOf(charger: ChargerResult, tests: readonly TestResult[]): Headlines {
+export function headlinesOf(charger: ChargerResult, tests: readonly TestResult[], speech: OutwardSpeech): Headlines {
+  const { headlines: words } = speech.outward;
   const hardest = hardestTest(tests);
   const promises = [
-    promise(charger, tests, "claim-current", "Output current"),
-    promise(charger, tests, "claim-voltage", "Voltage limit"),
-    leftConnected(charger, tests),
+    promise(charger, tests, "claim-current", words.current, speech),
+    promise(charger, tests, "claim-voltage", words.voltage, speech),
+    leftConnected(charger, tests, speech),
   ];
   const conditions = [...new Set(promises.filter(({ outcome }) => outcome !== null).map(({ condition }) => condition))];
   return {
     promises,
     promisesCondition: conditions.length === 1 ? (conditions[0] ?? null) : null,
-    way: wayFigures.map(({ id, label }) => figureHeadline(charger, hardest, id, label)),
-    wayCondition: hardest === undefined ? "no test is published" : conditionOf(hardest),
-    wayOthers: otherTests(tests, hardest),
+    way: wayFigures.map(({ id, label }) => figureHeadline(charger, hardest, id, words[label], speech)),
+    wayCondition: hardest === undefined ? words.noTest : conditionOf(hardest, speech),
+    wayOthers: otherTests(tests, hardest, speech),
   };
 }
 
 const wayFigures = [
-  { id: "connections-to-target", label: "Connections to full" },
-  { id: "hours-to-target", label: "Hours to full" },
-  { id: "cost-per-result", label: "Cost of one battery brought to full" },
+  { id: "connections-to-target", label: "connections" },
+  { id: "hours-to-target", label: "hours" },
+  { id: "cost-per-result", label: "cost" },
 ] as const;
 
 /** Worst first, as on the charger's own page: the test that says otherwise outweighs the rest. */
 const gravity: readonly Outcome[] = ["above", "short of", "meets", "cannot tell", "not put to the test"];
-
-/** Outcomes stand alone on a card, so they say of what. */
-const outcomeWords: Readonly<Record<Outcome, string>> = {
-  meets: "meets the claim",
-  "short of": "short of the claim",
-  above: "above the claim",
-  "cannot tell": "cannot tell",
-  "not put to the test": "not put to the test",
-};
 
 type ClaimOfMode = { readonly mode: string; readonly claim: JudgedClaim };
 
@@ -86,10 +83,10 @@ function claimsOf(charger: ChargerResult, id: string): ClaimOfMode[] {
     .sort((a, b) => gravity.indexOf(a.claim.outcome) - gravity.indexOf(b.claim.outcome));
 }
 
-function promise(charger: ChargerResult, tests: readonly TestResult[], id: string, label: string): Headline {
+function promise(charger: ChargerResult, tests: readonly TestResult[], id: string, label: string, speech: OutwardSpeech): Headline {
   const [worst, ...rest] = claimsOf(charger, id);
-  if (worst !== undefined) return claimHeadline(charger, tests, label, worst, rest);
-  return nothing(charger, id, label, { kind: "not stated", why: "the maker states none that could be judged" });
+  if (worst !== undefined) return claimHeadline(charger, tests, label, worst, rest, speech);
+  return nothing(charger, id, label, { kind: "not stated", why: speech.outward.headlines.noClaim }, speech);
 }
 
 function claimHeadline(
@@ -98,52 +95,68 @@ function claimHeadline(
   label: string,
   { mode, claim }: ClaimOfMode,
   rest: readonly ClaimOfMode[],
+  speech: OutwardSpeech,
 ): Headline {
-  const measured = claim.measured === null ? claim.measuredWords : formatFigure({ ...claim, value: claim.measured, absent: null });
-  const text = measured !== null && claim.id === "claim-season" ? `holds ${measured}` : measured;
+  const { formats, marks } = speech;
+  const { headlines: words } = speech.outward;
+  const measured =
+    claim.measured !== null
+      ? formats.formatFigure({ ...claim, value: claim.measured, absent: null })
+      : claim.measuredWords === null
+        ? null
+        : said(speech, claim.measuredWords);
+  const text = measured !== null && claim.id === "claim-season" ? words.holds(measured) : measured;
   const test = testOf(tests, claim.figure ?? undefined);
-  const stated = claim.claimed === null ? claim.claimedWords : formatStated(claim.claimed, claim.unit);
+  const stated = claim.claimed === null ? claim.claimedWords : formats.formatStated(claim.claimed, claim.unit);
   const found = claim.figure === null ? undefined : figureFinder(tests, charger)(claim.figure);
   return {
     id: claim.id,
     label,
-    claimed: stated === null ? null : claim.claimed === null ? `“${stated}” (${claim.claimedFrom})` : `${stated} (${claim.claimedFrom})`,
+    claimed:
+      stated === null ? null : `${claim.claimed === null ? marks.quoted(stated) : stated} (${wordFor(marks.sources, claim.claimedFrom)})`,
     text,
-    absent: text === null ? { kind: claim.outcome === "not put to the test" ? claim.outcome : "not measured", why: claim.why } : null,
-    outcome: { kind: claim.outcome, words: outcomeWords[claim.outcome] },
-    condition: test === undefined ? `mode “${mode}”` : `mode “${mode}”, on ${batteryWords(test)}`,
-    others: rest.length === 0 ? null : rest.map((other) => `mode “${other.mode}”: ${other.claim.outcome}`).join("; "),
+    absent:
+      text === null
+        ? { kind: claim.outcome === "not put to the test" ? claim.outcome : "not measured", why: said(speech, claim.why) }
+        : null,
+    outcome: { kind: claim.outcome, id: claim.outcome, words: words.outcomes[claim.outcome] },
+    condition: test === undefined ? words.mode(mode) : words.modeOn(mode, batteryWords(test, speech)),
+    others: rest.length === 0 ? null : rest.map((other) => words.modeOutcome(other.mode, marks.outcomes[other.claim.outcome])).join("; "),
     reference: claim.figure ?? `${charger.id}#${claim.id}`,
     path: found ?? `${chargerPath(charger.id)}#claims`,
   };
 }
 
 /** Whether it may stay connected: the promise where one was made, unless a finding is graver than what came of the promise. */
-function leftConnected(charger: ChargerResult, tests: readonly TestResult[]): Headline {
-  const label = "Left connected";
+function leftConnected(charger: ChargerResult, tests: readonly TestResult[], speech: OutwardSpeech): Headline {
+  const { formats, marks } = speech;
+  const { headlines: words } = speech.outward;
+  const label = words.leftConnected;
   const [claim, ...rest] = claimsOf(charger, "claim-season");
   const finding = ["letting-go", "float-window"]
     .map((id) => charger.findings.find((candidate) => candidate.id === id))
     .find((candidate) => candidate !== undefined);
   const isGrave = finding?.weight === "bad" || finding?.weight === "caution";
   const isBroken = claim?.claim.outcome === "above" || claim?.claim.outcome === "short of";
-  if (claim !== undefined && (isBroken || !isGrave)) return claimHeadline(charger, tests, label, claim, rest);
-  if (finding === undefined)
-    return nothing(charger, "claim-season", label, { kind: "not put to the test", why: "no test tells what it does when left connected" });
+  if (claim !== undefined && (isBroken || !isGrave)) return claimHeadline(charger, tests, label, claim, rest, speech);
+  if (finding === undefined) return nothing(charger, "claim-season", label, { kind: "not put to the test", why: words.notLeftOn }, speech);
   const [reference] = finding.figures;
   const test = testOf(tests, reference);
   const figure = test?.figures.find((candidate) => candidate.id === "holding-voltage");
   return {
     id: finding.id,
     label,
-    claimed: claim === undefined || claim.claim.claimedWords === null ? null : `“${claim.claim.claimedWords}” (${claim.claim.claimedFrom})`,
-    text: figure === undefined || figure.value === null ? null : `holds ${formatFigure(figure)}`,
+    claimed:
+      claim === undefined || claim.claim.claimedWords === null
+        ? null
+        : `${marks.quoted(claim.claim.claimedWords)} (${wordFor(marks.sources, claim.claim.claimedFrom)})`,
+    text: figure === undefined || figure.value === null ? null : words.holds(formats.formatFigure(figure)),
     absent:
       figure !== undefined && figure.value !== null
         ? null
-        : { kind: figure?.absent?.kind ?? "not measured", why: figure?.absent?.why ?? finding.sentence },
-    outcome: { kind: finding.weight, words: finding.verdict },
-    condition: test === undefined ? "as tested" : `mode “${test.mode.name}”, on ${batteryWords(test)}`,
+        : { kind: figure?.absent?.kind ?? "not measured", why: said(speech, figure?.absent?.why ?? finding.sentence) },
+    outcome: { kind: finding.weight, id: finding.verdict, words: said(speech, finding.verdict) },
+    condition: test === undefined ? words.asTested : words.modeOn(test.mode.name, batteryWords(test, speech)),
     others: null,
     reference: reference ?? `${charger.id}#${finding.id}`,
     path: `${chargerPath(charger.id)}#${findingAnchor(finding.id)}`,
@@ -155,29 +168,30 @@ function testOf(tests: readonly TestResult[], reference: string | undefined): Te
   return tests.length === 1 ? tests[0] : tests.find(({ id }) => reference?.startsWith(`${id}/`));
 }
 
-function figureHeadline(charger: ChargerResult, test: TestResult | undefined, id: string, label: string): Headline {
+function figureHeadline(charger: ChargerResult, test: TestResult | undefined, id: string, label: string, speech: OutwardSpeech): Headline {
+  const { headlines: words } = speech.outward;
   const figure = test?.figures.find((candidate) => candidate.id === id);
   if (test === undefined || figure === undefined) {
-    const why = test === undefined ? "no test of this charger is published" : "this test gives no such figure";
-    return nothing(charger, id, label, { kind: "not measured", why });
+    const why = test === undefined ? words.noTestOfCharger : words.noFigure;
+    return nothing(charger, id, label, { kind: "not measured", why }, speech);
   }
   return {
     id,
     label,
     claimed: null,
-    text: figure.value === null ? null : `${formatFigure(figure)}${basisWords(figure)}`,
-    absent: figure.absent,
+    text: figure.value === null ? null : `${speech.formats.formatFigure(figure)}${basisWords(figure, speech)}`,
+    absent: figure.absent === null ? null : { kind: figure.absent.kind, why: said(speech, figure.absent.why) },
     outcome: null,
-    condition: conditionOf(test),
+    condition: conditionOf(test, speech),
     others: null,
     reference: `${test.id}/${figure.of}#${figure.id}`,
     path: figureFinder([test], charger)(`${test.id}/${figure.of}#${figure.id}`) ?? testPath(test.id),
   };
 }
 
-const basisWords = ({ basis }: Figure): string => (basis === "measured" ? "" : `, ${basis}`);
+const basisWords = ({ basis }: Figure, { marks }: OutwardSpeech): string => (basis === "measured" ? "" : `, ${marks.bases[basis]}`);
 
-function nothing(charger: ChargerResult, id: string, label: string, absent: { kind: string; why: string }): Headline {
+function nothing(charger: ChargerResult, id: string, label: string, absent: AbsentHeadline, { outward }: OutwardSpeech): Headline {
   return {
     id,
     label,
@@ -185,7 +199,7 @@ function nothing(charger: ChargerResult, id: string, label: string, absent: { ki
     text: null,
     absent,
     outcome: null,
-    condition: "all modes",
+    condition: outward.headlines.allModes,
     others: null,
     reference: `${charger.id}#${id}`,
     path: chargerPath(charger.id),
@@ -208,28 +222,28 @@ export function hardestTest(tests: readonly TestResult[]): TestResult | undefine
   return hardest;
 }
 
-const statusWords: Readonly<Record<TestResult["status"], string>> = {
-  reached: "full density reached",
-  "not reached": "full density not reached",
-  "not known": "not known whether full density was reached",
-  abandoned: "given up before full density",
-  "no target": "no density to reach",
-};
-
-function conditionOf(test: TestResult): string {
-  const target = test.target === null ? "" : `, to ${formatStated(test.target.densityAt25C, "kg/l")} at ${formatStated(25, "°C")}`;
-  return `mode “${test.mode.name}”, on ${batteryWords(test)}${target}: ${statusWords[test.status]}`;
+function conditionOf(test: TestResult, speech: OutwardSpeech): string {
+  const { formats, outward } = speech;
+  const { headlines: words } = outward;
+  const target =
+    test.target === null ? "" : words.toTarget(formats.formatStated(test.target.densityAt25C, "kg/l"), formats.formatStated(25, "°C"));
+  return `${words.modeOn(test.mode.name, batteryWords(test, speech))}${target}: ${words.statuses[test.status]}`;
 }
 
-const batteryWords = ({ battery }: TestResult): string =>
-  `${battery.name}, ${formatStated(battery.capacityAh, "Ah")}, ${battery.construction.replace("-", " ")}`;
+const batteryWords = ({ battery }: TestResult, { formats, outward }: OutwardSpeech): string =>
+  outward.headlines.battery(
+    battery.name,
+    formats.formatStated(battery.capacityAh, "Ah"),
+    wordFor(outward.headlines.constructions, battery.construction),
+  );
 
-function otherTests(tests: readonly TestResult[], shown: TestResult | undefined): string | null {
+function otherTests(tests: readonly TestResult[], shown: TestResult | undefined, { outward }: OutwardSpeech): string | null {
+  const { headlines: words } = outward;
   const others = tests.filter((test) => test !== shown);
   if (others.length === 0) return null;
   const counts = hardness.flatMap((status) => {
     const count = others.filter((test) => test.status === status).length;
-    return count === 0 ? [] : [`${statusWords[status]} (${count})`];
+    return count === 0 ? [] : [words.counted(words.statuses[status], count)];
   });
-  return `The hardest of ${tests.length} tests is shown. The others: ${counts.join(", ")}.`;
+  return words.hardest(tests.length, counts);
 }

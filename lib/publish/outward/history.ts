@@ -6,6 +6,7 @@ import { testPath } from "../links.ts";
 import type { ChargerResult, TestResult } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { versionsPath } from "./addresses.ts";
+import type { OutwardSpeech } from "./outward-speech.ts";
 
 export type ResultEvent = {
   /** Never changes for the same event, whatever is written into the records later on other days; for feeds. */
@@ -15,6 +16,8 @@ export type ResultEvent = {
   /** "published", "revision" for a test; the kind of correction for a charger. */
   readonly kind: string;
   readonly what: string;
+  /** The title of the test whose publication this is; null for any other event. */
+  readonly published: string | null;
   readonly why: string | null;
   /** null where the records do not say: a test's revision is noted without it. */
   readonly changesVerdict: boolean | null;
@@ -41,6 +44,7 @@ export function eventsOfTest(test: TestResult): ResultEvent[] {
   const publication = {
     kind: "published",
     what: `Results of the test “${test.title}” published`,
+    published: test.title,
     why: null,
     changesVerdict: null,
     path: testPath(test.id),
@@ -50,6 +54,7 @@ export function eventsOfTest(test: TestResult): ResultEvent[] {
     on,
     kind: "revision",
     what,
+    published: null,
     why,
     changesVerdict: null,
     path: `${testPath(test.id)}#conditions`,
@@ -68,6 +73,7 @@ function correctionsOf(charger: ChargerResult): ResultEvent[] {
     on,
     kind,
     what,
+    published: null,
     why,
     changesVerdict,
     path: versionsPath(charger.id),
@@ -101,7 +107,8 @@ export function versionOf(events: readonly ResultEvent[]): string {
 }
 
 /** A version in words: "of 2026-04-02", "of a day not stated". */
-export const versionWords = (version: string): string => (version === undated ? "of a day not stated" : `of ${version}`);
+export const versionWords = (version: string, { outward, formats }: OutwardSpeech): string =>
+  outward.ofDay(version === undated ? null : formats.formatDay(version));
 
 /** All versions there were, newest first, each with what happened on its day. */
 export function versionsOf(events: readonly ResultEvent[]): { version: string; events: ResultEvent[] }[] {

@@ -19,6 +19,7 @@ import { chargerFeed, siteFeed } from "./feed.ts";
 import { chargerSums, fingerprintOf } from "./fingerprint.ts";
 import { headlinesOf } from "./headlines.ts";
 import { eventsOfCharger, eventsOfSite, testsOf, versionOf } from "./history.ts";
+import { outwardSpeechIn } from "./outward-speech.ts";
 import { chargerPictureText, paintPicture, sitePictureText } from "./picture.ts";
 import { describedTest, sitePackage } from "./site-package.ts";
 import { robots, sitemap } from "./sitemap.ts";
@@ -64,7 +65,10 @@ export function writeChargerPicture(id: string): SitePart {
     const tests = testsOf(results, id);
     const version = versionOf(eventsOfCharger(charger, tests));
     const invented = index.site.invented || charger.invented;
-    write(chargerPicturePath(id), paintPicture(chargerPictureText(index, charger, headlinesOf(charger, tests), version, invented)));
+    write(
+      chargerPicturePath(id),
+      paintPicture(chargerPictureText(index, charger, headlinesOf(charger, tests, outwardSpeechIn("en")), version, invented)),
+    );
   };
 }
 

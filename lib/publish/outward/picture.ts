@@ -5,6 +5,7 @@ import type { SiteIndex } from "../results.ts";
 import type { Headlines } from "./headlines.ts";
 import { versionWords } from "./history.ts";
 import { escapeMarkup } from "./markup-text.ts";
+import { outwardSpeechIn } from "./outward-speech.ts";
 import { pictureHeight, pictureWidth } from "./picture-size.ts";
 
 const margin = 64;
@@ -48,7 +49,7 @@ export function chargerPictureText(
       const words = outcome?.words ?? absent?.kind ?? "not stated";
       return `${signs[outcome?.kind ?? ""] ?? "◌"} ${label}: ${words}`;
     }),
-    foot: `Result ${versionWords(version)} · method ${index.methodVersion}`,
+    foot: `Result ${versionWords(version, outwardSpeechIn("en"))} · method ${index.methodVersion}`,
     invented,
   };
 }

@@ -26,11 +26,11 @@ function darkRuns(count: number, isDark: (column: number) => boolean, row: numbe
   return path;
 }
 
-/** The code with its address as text alternative. */
-export function QrCode({ address }: { address: string }) {
+/** The code with its text alternative. */
+export function QrCode({ address, words }: { address: string; words: string }) {
   const { path, side } = qrPath(address);
   return (
-    <svg class="qr" viewBox={`0 0 ${side} ${side}`} role="img" aria-label={`QR code of ${address}`} shape-rendering="crispEdges">
+    <svg class="qr" viewBox={`0 0 ${side} ${side}`} role="img" aria-label={words} shape-rendering="crispEdges">
       <rect width={side} height={side} fill="#fff" />
       <path d={path} fill="#000" />
     </svg>

@@ -1,9 +1,11 @@
 /** Words and markup for others to copy: one line for each figure, an HTML block without script or style, and the code of the embed. */
+import { said } from "../pages/speech.tsx";
 import type { ChargerResult, SiteIndex } from "../results.ts";
 import { embedPath, versionPlace, wholeAddress } from "./addresses.ts";
 import type { Headline, Headlines } from "./headlines.ts";
 import { versionWords } from "./history.ts";
 import { escapeMarkup } from "./markup-text.ts";
+import type { OutwardSpeech } from "./outward-speech.ts";
 import { standingNotice } from "./standing.ts";
 
 /** Everything that a quotation of a charger needs. */
@@ -14,24 +16,29 @@ export type Quotable = {
   readonly version: string;
   readonly fingerprint: string;
   readonly invented: boolean;
+  readonly speech: OutwardSpeech;
+  /** The folder of the language's pages, from the site's root. */
+  readonly folder: string;
 };
 
 /** A headline in words: claimed, measured, outcome; or its absence and why. */
-export function headlineWords({ label, claimed, text, absent, outcome }: Headline): string {
-  const value = text ?? (absent === null ? "not stated" : `${absent.kind}, ${absent.why}`);
-  const stated = claimed === null ? "" : `, claimed ${claimed}`;
-  const said = outcome === null || outcome.words === absent?.kind ? "" : `: ${outcome.words}`;
+export function headlineWords({ label, claimed, text, absent, outcome }: Headline, { marks, outward }: OutwardSpeech): string {
+  const words = outward.quotation;
+  const value = text ?? (absent === null ? words.notStated : words.absent(marks.absences[absent.kind], absent.why));
+  const stated = claimed === null ? "" : words.claimed(claimed);
+  const said = outcome === null || outcome.id === absent?.kind ? "" : `: ${outcome.words}`;
   return `${label}: ${value}${stated}${said}`;
 }
 
 /** One figure as it may be quoted: with unit, condition, date, method version, id, and address where the site states one. */
-export function quotationLine(headline: Headline, { index, charger, version, invented }: Quotable): string {
+export function quotationLine(headline: Headline, { index, charger, version, invented, speech, folder }: Quotable): string {
+  const words = speech.outward.quotation;
   const { baseUrl, title } = index.site;
   const parts = [
-    `${invented ? "[Invented data] " : ""}${charger.name}. ${headlineWords(headline)} (${headline.condition}).`,
-    `${title}, result ${versionWords(version)}, method ${index.methodVersion}, figure ${headline.reference}`,
+    `${invented ? words.invented : ""}${charger.name}. ${headlineWords(headline, speech)} (${headline.condition}).`,
+    words.source(title, versionWords(version, speech), index.methodVersion, headline.reference),
   ];
-  return `${parts.join(" ")}${baseUrl === null ? "." : `: ${wholeAddress(baseUrl, headline.path)}`}`;
+  return `${parts.join(" ")}${baseUrl === null ? "." : `: ${wholeAddress(baseUrl, folder + headline.path)}`}`;
 }
 
 /**
@@ -39,26 +46,29 @@ export function quotationLine(headline: Headline, { index, charger, version, inv
  * It says which version it quotes, and links to the page that tells whether there is a newer one.
  * @returns null where the site does not state its address: a quotation without a way back to its evidence is not offered
  */
-export function htmlBlock({ index, charger, headlines, version, fingerprint, invented }: Quotable): string | null {
+export function htmlBlock({ index, charger, headlines, version, fingerprint, invented, speech, folder }: Quotable): string | null {
+  const words = speech.outward.quotation;
   const { baseUrl } = index.site;
   if (baseUrl === null) return null;
-  const address = escapeMarkup(wholeAddress(baseUrl, versionPlace(charger.id, version)));
-  const notice = standingNotice(charger);
-  const items = [...headlines.promises, ...headlines.way].map((headline) => `    <li>${escapeMarkup(headlineWords(headline))}</li>`);
+  const address = escapeMarkup(wholeAddress(baseUrl, folder + versionPlace(charger.id, version)));
+  const notice = standingNotice(charger, speech);
+  const items = [...headlines.promises, ...headlines.way].map(
+    (headline) => `    <li>${escapeMarkup(headlineWords(headline, speech))}</li>`,
+  );
   const lines = [
-    `<figure lang="${escapeMarkup(index.site.language)}">`,
+    `<figure lang="${speech.language}">`,
     `  <blockquote cite="${address}">`,
-    ...(invented ? ["    <p><strong>Invented data: no real product is judged here.</strong></p>"] : []),
-    ...(index.site.sells === true ? ["    <p>The publisher of these results sells chargers or batteries.</p>"] : []),
+    ...(invented ? [`    <p><strong>${escapeMarkup(words.blockInvented)}</strong></p>`] : []),
+    ...(index.site.sells === true ? [`    <p>${escapeMarkup(words.blockSells)}</p>`] : []),
     ...(notice === null ? [] : [`    <p><strong>${escapeMarkup(notice.words)}</strong></p>`]),
-    `    <p><strong>${escapeMarkup(charger.name)}</strong>: ${escapeMarkup(charger.verdict.sentence)}</p>`,
+    `    <p><strong>${escapeMarkup(charger.name)}</strong>: ${escapeMarkup(said(speech, charger.verdict.sentence))}</p>`,
     "    <ul>",
     ...items.map((item) => `  ${item}`),
     "    </ul>",
-    `    <p>Full density: ${escapeMarkup(headlines.wayCondition)}.${headlines.wayOthers === null ? "" : ` ${escapeMarkup(headlines.wayOthers)}`}</p>`,
+    `    <p>${escapeMarkup(words.fullDensity(headlines.wayCondition))}${headlines.wayOthers === null ? "" : ` ${escapeMarkup(headlines.wayOthers)}`}</p>`,
     "  </blockquote>",
-    `  <figcaption>${escapeMarkup(index.site.title)}, result ${escapeMarkup(versionWords(version))}, method ${escapeMarkup(index.methodVersion)}, fingerprint ${fingerprint}.`,
-    `    <a href="${address}">Is this still the newest result? Evidence for every figure</a></figcaption>`,
+    `  <figcaption>${escapeMarkup(words.blockSource(index.site.title, versionWords(version, speech), index.methodVersion, fingerprint))}`,
+    `    <a href="${address}">${escapeMarkup(words.newest)}</a></figcaption>`,
     "</figure>",
   ];
   return `${lines.join("\n")}\n`;
@@ -68,10 +78,10 @@ export function htmlBlock({ index, charger, headlines, version, fingerprint, inv
 const embedHeightPx = 960;
 
 /** The code of a frame that always shows the newest result; null where the site does not state its address. */
-export function frameCode({ index, charger }: Pick<Quotable, "index" | "charger">): string | null {
+export function frameCode({ index, charger, speech, folder }: Pick<Quotable, "index" | "charger" | "speech" | "folder">): string | null {
   const { baseUrl } = index.site;
   if (baseUrl === null) return null;
-  const address = escapeMarkup(wholeAddress(baseUrl, embedPath(charger.id)));
-  const title = escapeMarkup(`${charger.name}: results of ${index.site.title}`);
+  const address = escapeMarkup(wholeAddress(baseUrl, folder + embedPath(charger.id)));
+  const title = escapeMarkup(speech.outward.embed.title(charger.name, index.site.title));
   return `<iframe src="${address}" title="${title}" width="360" height="${embedHeightPx}" loading="lazy" referrerpolicy="no-referrer" sandbox="allow-popups allow-popups-to-escape-sandbox"></iframe>\n`;
 }

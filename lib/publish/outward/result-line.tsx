@@ -4,10 +4,6 @@ import { versionWords } from "./history.ts";
 import type { Quotable } from "./quotation.ts";
 
 /** Version, method and fingerprint. */
-export function ResultLine({ quotable: { index, version, fingerprint } }: { quotable: Quotable }) {
-  return (
-    <>
-      Result {versionWords(version)} · method {index.methodVersion} · fingerprint <code>{fingerprint}</code>
-    </>
-  );
+export function ResultLine({ quotable: { index, version, fingerprint, speech } }: { quotable: Quotable }) {
+  return speech.outward.resultLine(versionWords(version, speech), index.methodVersion, <code>{fingerprint}</code>);
 }

@@ -1,5 +1,5 @@
 /** sitemap.xml and robots.txt, for crawlers. Both need the site's address. */
-import { chargerPath, testPath } from "../links.ts";
+import { chargerPath, inLanguage, testPath } from "../links.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { quotePath, versionsPath, wholeAddress } from "./addresses.ts";
 import { eventsOfCharger, eventsOfSite, eventsOfTest, type ResultEvent, testsOf } from "./history.ts";
@@ -12,13 +12,13 @@ import { escapeMarkup } from "./markup-text.ts";
  * A page has a `lastmod` only where the records date what it shows. More than 50 000 pages, the format's limit, throw.
  */
 export function sitemap(results: ResultsFolder, pages: readonly string[]): string | undefined {
-  const { baseUrl } = results.index.site;
+  const { baseUrl, languages } = results.index.site;
   if (baseUrl === null) return undefined;
   if (pages.length > 50_000) throw new Error(`a sitemap holds 50000 pages at most, found ${pages.length}`);
   const changed = lastChanges(results);
   const urls = [...pages].sort().map((page) => {
     const path = page.replace(/(^|\/)index\.html$/, "$1");
-    const day = changed.get(path);
+    const day = changed.get(inLanguage(languages, path).here);
     return `  <url><loc>${escapeMarkup(wholeAddress(baseUrl, path))}</loc>${day === undefined ? "" : `<lastmod>${day}</lastmod>`}</url>`;
   });
   return [

@@ -3,16 +3,19 @@ import type { Quotable } from "./quotation.ts";
 import { standingNotice } from "./standing.ts";
 
 /** Invented data, a publisher who sells, and a result that no longer stands; nothing where none of them holds. */
-export function Warnings({ quotable: { index, charger, invented } }: { quotable: Quotable }) {
-  const notice = standingNotice(charger);
+export function Warnings({ quotable: { index, charger, invented, speech } }: { quotable: Quotable }) {
+  const notice = standingNotice(charger, speech);
+  const { warnings } = speech.outward;
   return (
     <>
       {invented ? (
         <p class="warning">
-          <strong>Invented data</strong>: no real product is judged here.
+          {warnings.invented((lead) => (
+            <strong>{lead}</strong>
+          ))}
         </p>
       ) : null}
-      {index.site.sells === true ? <p class="warning warning-sells">The publisher sells chargers or batteries.</p> : null}
+      {index.site.sells === true ? <p class="warning warning-sells">{warnings.sells}</p> : null}
       {notice === null ? null : (
         <p class="warning warning-sells">
           <strong>{notice.words}</strong>

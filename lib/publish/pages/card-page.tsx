@@ -1,5 +1,6 @@
 /** A card for the shop counter, A6: six figures, their conditions, and the way to the evidence. */
 
+import type { Language } from "../../nouns/site.ts";
 import { chargerPath } from "../links.ts";
 import { cardPath, typedAddress, wholeAddress } from "../outward/addresses.ts";
 import { renderBarePage } from "../outward/bare-document.tsx";
@@ -10,27 +11,32 @@ import { ResultLine } from "../outward/result-line.tsx";
 import { Warnings } from "../outward/warnings.tsx";
 import { Mark } from "./mark.tsx";
 import { Link, siteContext } from "./site-context.tsx";
+import { Said, said } from "./speech.tsx";
 
 /** Renders the card of a charger. */
-export function renderCardPage(quotable: Quotable): string {
+export function renderCardPage(quotable: Quotable, language: Language): string {
   const { index, charger, headlines, invented } = quotable;
-  return renderBarePage(siteContext(index, cardPath(charger.id), invented), {
-    title: `Card: ${charger.name}`,
-    description: charger.verdict.sentence,
+  const context = siteContext(index, cardPath(charger.id), language, { invented });
+  const { card: words } = context.words.outward;
+  return renderBarePage(context, {
+    title: words.title(charger.name),
+    description: said(context, charger.verdict.sentence),
     kind: "card",
     insteadShow: chargerPath(charger.id),
     children: (
       <>
-        <nav class="screen" aria-label="Away from the card">
-          <Link to={chargerPath(charger.id)}>All results of this charger</Link>
-          <span>Prints on A6 paper, at 100 %</span>
+        <nav class="screen" aria-label={words.away}>
+          <Link to={chargerPath(charger.id)}>{words.results}</Link>
+          <span>{words.prints}</span>
         </nav>
         <main class="sheet">
           <p class="site">{index.site.title}</p>
           <h1>{charger.name}</h1>
           <Warnings quotable={quotable} />
           <p class="verdict">
-            <Mark kind={charger.verdict.weight}>{charger.verdict.sentence}</Mark>
+            <Mark kind={charger.verdict.weight}>
+              <Said text={charger.verdict.sentence} />
+            </Mark>
           </p>
           <HeadlineGroups headlines={headlines} />
           <Foot quotable={quotable} />
@@ -41,22 +47,18 @@ export function renderCardPage(quotable: Quotable): string {
 }
 
 function Foot({ quotable }: { quotable: Quotable }) {
-  const { index, charger } = quotable;
-  const address = index.site.baseUrl === null ? null : wholeAddress(index.site.baseUrl, chargerPath(charger.id));
+  const { index, charger, speech, folder } = quotable;
+  const { card: words } = speech.outward;
+  const address = index.site.baseUrl === null ? null : wholeAddress(index.site.baseUrl, folder + chargerPath(charger.id));
   return (
     <footer class="foot">
-      {address === null ? null : <QrCode address={address} />}
+      {address === null ? null : <QrCode address={address} words={words.qrCode(address)} />}
       <div>
-        <p class="address">
-          {address === null ? "This site does not state its address, so no code can lead to it." : <TypedAddress address={address} />}
-        </p>
+        <p class="address">{address === null ? words.noAddress : <TypedAddress address={address} />}</p>
         <p class="small">
           <ResultLine quotable={quotable} />
         </p>
-        <p class="small">
-          Charging gives off hydrogen, and the acid burns: air, eye protection, no sparks, never a frozen battery. The battery maker's sheet
-          and your local code hold.
-        </p>
+        <p class="small">{words.caution}</p>
       </div>
     </footer>
   );

@@ -1,14 +1,13 @@
 /** The short word of caution that stands where somebody might pick up the clamps. */
-import { Link } from "./site-context.tsx";
+import { Link, useSite } from "./site-context.tsx";
 
 export function CautionBox({ sealed = false }: { sealed?: boolean }) {
+  const { caution } = useSite().words.parts;
   return (
-    <aside class="caution" aria-label="Caution">
+    <aside class="caution" aria-label={caution.name}>
       <p>
-        <strong>Before you repeat any of this:</strong> a charging battery gives off hydrogen, holds acid and can drive hundreds of amperes
-        through a dropped spanner. Eye protection, air, no sparks, never a frozen battery.
-        {sealed ? " A sealed battery must not be opened, and too high a voltage dries it out for good." : ""} What holds is your local code,
-        the battery maker's sheet and a licensed person's judgement. <Link to="cautions/">All cautions</Link>
+        <strong>{caution.lead}</strong> {caution.dangers}
+        {sealed ? ` ${caution.sealed}` : ""} {caution.authority} <Link to="cautions/">{caution.all}</Link>
       </p>
     </aside>
   );

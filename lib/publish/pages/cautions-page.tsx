@@ -1,90 +1,28 @@
-/** What can hurt in this work. Common practice of the trade, in our own words; it defers to those who are responsible. */
+/** What can hurt in this work, and what is usually done about it. */
+import type { Language } from "../../nouns/site.ts";
 import type { SiteIndex } from "../results.ts";
 import { renderPage } from "./document.tsx";
 import { siteContext } from "./site-context.tsx";
 
-type Caution = { readonly id: string; readonly name: string; readonly danger: string; readonly steps: readonly string[] };
-
-const cautions: readonly Caution[] = [
-  {
-    id: "acid",
-    name: "Acid",
-    danger: "The electrolyte is sulphuric acid. It burns skin, can blind, and eats clothing, concrete and metal.",
-    steps: [
-      "Wear eye protection that closes at the sides, acid-resistant gloves and an apron; a hydrometer drips.",
-      "Keep running water or an eye-wash within a few steps. Rinse a splash at once and for a long time, then see a doctor.",
-      "Bind spilt acid with a product made for it or with soda, and dispose of it as your local rules say.",
-      "Top up only with purified water, only after charging, never with acid.",
-    ],
-  },
-  {
-    id: "hydrogen",
-    name: "Hydrogen",
-    danger:
-      "A battery near full charge gives off hydrogen and oxygen. Air with 4 % of hydrogen in it can explode (IEC 62485-2, from memory).",
-    steps: [
-      "Charge where air moves; hydrogen rises and gathers under lids and ceilings.",
-      "No flame, no smoking, no grinding. Switch the charger off at the mains before you touch a clamp: the spark comes at the clamp.",
-      "A smell of rotten eggs means overcharge: switch off from a distance, air the room, stay away.",
-    ],
-  },
-  {
-    id: "short-circuit",
-    name: "Short circuit",
-    danger: "Even a tired battery drives hundreds of amperes through a spanner, enough to weld it, burn you or burst the case.",
-    steps: [
-      "Take rings and watches off. Use insulated tools. Cover the terminals that you do not work on.",
-      "Disconnect the negative terminal of a vehicle first and connect it last, unless its handbook says otherwise.",
-      "Fuse every test lead near the battery.",
-    ],
-  },
-  {
-    id: "frozen",
-    name: "Frozen batteries",
-    danger: "A discharged battery freezes a few degrees below 0 °C. Charging ice can burst the case.",
-    steps: [
-      "Never charge a battery that may be frozen. Let it thaw slowly in a ventilated place first.",
-      "A bulged or cracked case is the end: keep it upright in an acid-proof tray and hand it to a recycler.",
-    ],
-  },
-  {
-    id: "sealed",
-    name: "Sealed batteries",
-    danger:
-      "AGM and gel batteries cannot be refilled. Too high a voltage, or the wrong mode, dries them out and can heat them without end.",
-    steps: [
-      "Do not open them. No density can be read; voltage, current and temperature are all there is.",
-      "Use only a mode that the battery's maker allows. Stop when the case grows hot, hisses or swells.",
-    ],
-  },
-  {
-    id: "mains",
-    name: "Mains",
-    danger: "A charger is a mains appliance, often used in damp places.",
-    steps: [
-      "Use a residual-current device outdoors, on boats and in garages.",
-      "Do not open a charger; leave repairs to a qualified person.",
-    ],
-  },
-];
+/** The places on the page, to which other pages link. */
+const sections = ["acid", "hydrogen", "short-circuit", "frozen", "sealed", "mains"] as const;
 
 /** Renders the cautions. */
-export function renderCautionsPage(index: SiteIndex): string {
-  return renderPage(siteContext(index, "cautions/"), {
-    title: "Cautions",
-    description: "Acid, hydrogen, short circuits, frozen and sealed batteries: what can hurt, and what is usually done about it.",
+export function renderCautionsPage(index: SiteIndex, language: Language): string {
+  const context = siteContext(index, "cautions/", language);
+  const { title, description, lead, dangers } = context.words.cautions;
+  return renderPage(context, {
+    title,
+    description,
     children: (
       <>
-        <p class="lead">
-          The tests on this site were made by people who do this for a living. The notes below are common practice, not a permit: your local
-          code, the sheet of the battery's maker, the manual of the charger and the judgement of a licensed person come first, always.
-        </p>
-        {cautions.map((caution) => (
-          <section key={caution.id}>
-            <h2 id={caution.id}>{caution.name}</h2>
-            <p>{caution.danger}</p>
+        <p class="lead">{lead}</p>
+        {sections.map((id) => (
+          <section key={id}>
+            <h2 id={id}>{dangers[id].name}</h2>
+            <p>{dangers[id].danger}</p>
             <ul>
-              {caution.steps.map((step) => (
+              {dangers[id].steps.map((step) => (
                 <li key={step}>{step}</li>
               ))}
             </ul>

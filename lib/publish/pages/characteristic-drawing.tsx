@@ -1,6 +1,9 @@
 /** The charge characteristic drawn: voltage and current of each stage from its start to its end, one stage beside the next. */
 import { type Stage, stageKinds } from "../../nouns/stage.ts";
-import { formatDuration, formatNumber, withUnit } from "../../units/format.ts";
+import { withUnit } from "../../units/format.ts";
+import type { Formats } from "../../units/formats.ts";
+import type { Words } from "../words/index.ts";
+import { useSite } from "./site-context.tsx";
 
 const stageWidth = 76;
 const top = 28;
@@ -13,13 +16,15 @@ type Drawn = Stage & { readonly leftX: number };
 
 /** Stages stand side by side at one width each, so the drawing shows the order and the levels, and says the hours. */
 export function CharacteristicDrawing({ stages, caption }: { stages: readonly Stage[]; caption: string }) {
+  const { formats, words } = useSite();
+  const { charger } = words;
   const drawn = stages.slice(0, mostStages).map((stage, place): Drawn => ({ ...stage, leftX: place * stageWidth }));
   if (drawn.length === 0) return null;
   const width = drawn.length * stageWidth;
   const left = stages.length - drawn.length;
   return (
     <figure class="characteristic">
-      <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={describe(drawn)}>
+      <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={describe(drawn, words, formats)}>
         {drawn.map((stage) => (
           <g key={stage.leftX}>
             <line x1={stage.leftX} x2={stage.leftX} y1={top - 6} y2={top + plotHeight} class="stage-edge" />
@@ -27,7 +32,7 @@ export function CharacteristicDrawing({ stages, caption }: { stages: readonly St
               {stageKinds[stage.kind].letter ?? "·"}
             </text>
             <text x={stage.leftX + stageWidth / 2} y={height - 8} text-anchor="middle" class="stage-hours">
-              {formatDuration((stage.endS - stage.startS) / 3600)}
+              {formats.formatDuration((stage.endS - stage.startS) / 3600)}
             </text>
           </g>
         ))}
@@ -35,8 +40,8 @@ export function CharacteristicDrawing({ stages, caption }: { stages: readonly St
         <Ends stages={drawn} start="currentStartA" end="currentEndA" fromZero name="profile-current" />
       </svg>
       <figcaption>
-        {caption} Voltage is solid, current dashed, each at its own scale; stages have one width, whatever they lasted.
-        {left > 0 ? ` ${left} more ${left === 1 ? "stage is" : "stages are"} in the test's table.` : ""}
+        {caption} {charger.drawn}
+        {left > 0 ? ` ${charger.moreStages(left)}` : ""}
       </figcaption>
     </figure>
   );
@@ -73,18 +78,19 @@ function stroke({ kind, leftX }: Drawn, fromY: string, toY: string): string {
   return kind === "constant-voltage" && fromY !== toY ? `Q${leftX + stageWidth * 0.25} ${toY} ` : "L";
 }
 
-function describe(stages: readonly Drawn[]): string {
+function describe(stages: readonly Drawn[], { charger, marks }: Words, formats: Formats): string {
   return stages
     .map((stage) => {
-      const levels = [span(stage.voltageStartV, stage.voltageEndV, "V"), span(stage.currentStartA, stage.currentEndA, "A")].filter(
-        (text) => text !== "",
-      );
-      return `${stageKinds[stage.kind].label} for ${formatDuration((stage.endS - stage.startS) / 3600)}: ${levels.join(", ")}`;
+      const levels = [
+        span(stage.voltageStartV, stage.voltageEndV, "V", formats),
+        span(stage.currentStartA, stage.currentEndA, "A", formats),
+      ].filter((text) => text !== "");
+      return charger.stageDrawn(marks.stages[stage.kind], formats.formatDuration((stage.endS - stage.startS) / 3600), levels.join(", "));
     })
     .join("; ");
 }
 
-function span(from: number | null, to: number | null, unit: string): string {
+function span(from: number | null, to: number | null, unit: string, { between, formatNumber }: Formats): string {
   if (from === null || to === null) return "";
-  return `${formatNumber(from, 2)} to ${withUnit(formatNumber(to, 2), unit)}`;
+  return between(formatNumber(from, 2), withUnit(formatNumber(to, 2), unit));
 }

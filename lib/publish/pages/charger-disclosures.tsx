@@ -1,29 +1,42 @@
 /** What a reader should know about how the result came to be, and what was changed since. */
 import type { ChargerResult } from "../results.ts";
-import { useSite } from "./site-context.tsx";
+import { wordFor } from "../words/word-for.ts";
+import { Own, useSite } from "./site-context.tsx";
 
 /** Whether the maker was told, when, and the answer in full. */
 export function MakerAnswer({ answer }: { answer: ChargerResult["makerAnswer"] }) {
-  if (answer === null) return <p>Whether the maker was told: not stated.</p>;
-  const told = `The maker was told of the results on ${answer.toldOn ?? "a day that is not stated"}`;
-  if (answer.answer === null) return <p>{told}; no answer is stated.</p>;
+  const { formats, words } = useSite();
+  const { makerTold } = words.charger;
+  const day = (on: string | null): string | null => (on === null ? null : formats.formatDay(on));
+  if (answer === null) return <p>{makerTold.notStated}</p>;
+  const told = makerTold.told(day(answer.toldOn));
+  if (answer.answer === null)
+    return (
+      <p>
+        {told}
+        {makerTold.noAnswer}
+      </p>
+    );
   return (
     <>
       <p>
-        {told}, and answered on {answer.answeredOn ?? "a day that is not stated"}:
+        {told}
+        {makerTold.answered(day(answer.answeredOn))}
       </p>
-      <blockquote>{answer.answer}</blockquote>
+      <blockquote>
+        <Own>{answer.answer}</Own>
+      </blockquote>
     </>
   );
 }
 
 /** The corrections of this charger's results, or the way to how they are made. */
 export function Corrections({ corrections }: { corrections: ChargerResult["corrections"] }) {
-  const { linkTo } = useSite();
+  const { formats, linkTo, words } = useSite();
   if (corrections.length === 0) {
     return (
       <p>
-        No corrections so far. <a href={linkTo("corrections/")}>How corrections are made</a>
+        {words.charger.noCorrections} <a href={linkTo("corrections/")}>{words.charger.howCorrected}</a>
       </p>
     );
   }
@@ -32,12 +45,15 @@ export function Corrections({ corrections }: { corrections: ChargerResult["corre
       {corrections.map((correction) => (
         <li key={`${correction.on} ${correction.what}`}>
           <strong>
-            {correction.on}, {correction.kind}
+            {formats.formatDay(correction.on)}, {wordFor(words.outward.corrections.kinds, correction.kind)}
           </strong>
-          : {correction.what} {correction.why}{" "}
+          :{" "}
+          <Own>
+            {correction.what} {correction.why}
+          </Own>{" "}
           <span class="quiet">
-            {correction.changesVerdict ? "It changes the verdict." : "The verdict stands."}
-            {correction.noticedBy === null ? "" : ` Noticed by ${correction.noticedBy}.`}
+            {correction.changesVerdict ? words.charger.changesVerdict : words.charger.verdictStands}
+            {correction.noticedBy === null ? "" : words.charger.noticedBy(correction.noticedBy)}
           </span>
         </li>
       ))}

@@ -7,6 +7,7 @@ import { chargerGroups, firstFigures } from "./comparison/groups.ts";
 import { EvidenceStrip } from "./evidence-strip.tsx";
 import { FigureValue } from "./figure-value.tsx";
 import { Link } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 
 /** Nothing at all for a charger that was not tested. */
 export function ChargerGlance({ results, charger }: { results: ResultsFolder; charger: ChargerResult }) {
@@ -24,7 +25,9 @@ export function ChargerGlance({ results, charger }: { results: ResultsFolder; ch
       <dl>
         {figures.map((figure) => (
           <div key={figure.id}>
-            <dt>{figure.label}</dt>
+            <dt>
+              <Said text={figure.label} />
+            </dt>
             <dd>
               <Link to={find(`${figure.of}#${figure.id}`) ?? testPath(shown.test.id)}>
                 <FigureValue figure={figure} />

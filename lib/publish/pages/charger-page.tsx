@@ -1,7 +1,8 @@
 /** The page of one charger, in the order in which a buyer asks. */
 
 import type { Finding } from "../../nouns/finding.ts";
-import { formatNumber, withUnit } from "../../units/format.ts";
+import type { Language } from "../../nouns/site.ts";
+import { withUnit } from "../../units/format.ts";
 import type { ChargerCharts } from "../charts/index.ts";
 import { figureFinder } from "../figure-finder.ts";
 import { chargerPath } from "../links.ts";
@@ -23,7 +24,8 @@ import { type FindFigure, Findings } from "./findings.tsx";
 import { BehaviourSection, OwnBatteriesSection, ReadyBySection, ReferenceSection, SeasonSection } from "./forecast-sections.tsx";
 import { Mark } from "./mark.tsx";
 import { Prose } from "./markup.tsx";
-import { Link, siteContext } from "./site-context.tsx";
+import { Link, Own, siteContext, useSite } from "./site-context.tsx";
+import { Said, said } from "./speech.tsx";
 
 type Question = "delivers" | "long" | "costs" | "safe" | "battery" | "unseen";
 
@@ -42,23 +44,16 @@ const answeredBy: Readonly<Record<string, Question>> = {
   "recording-endings": "unseen",
 };
 
-const sections = [
-  { id: "claims", name: "Does it do what it says?" },
-  { id: "time", name: "How long does it take?" },
-  { id: "cost", name: "What does it cost?" },
-  { id: "safe", name: "Is it safe to leave on?" },
-  { id: "battery", name: "Which battery does it suit?" },
-  { id: "not-seen", name: "What was not seen" },
-  { id: "words", name: "The reviewer's words" },
-  { id: "evidence", name: "Evidence" },
-  { id: "disclosures", name: "Disclosures and corrections" },
-];
+const sections = ["claims", "time", "cost", "safe", "battery", "not-seen", "words", "evidence", "disclosures"] as const;
 
 /** Renders a charger's page from its results and the drawings of its tests. */
-export function renderChargerPage(results: ResultsFolder, charger: ChargerResult, charts: ChargerCharts): string {
+export function renderChargerPage(results: ResultsFolder, charger: ChargerResult, charts: ChargerCharts, language: Language): string {
   const tests = charger.tests.map((test) => results.test(test.id));
-  const context = siteContext(results.index, chargerPath(charger.id), results.index.site.invented || charger.invented);
+  const context = siteContext(results.index, chargerPath(charger.id), language, {
+    invented: results.index.site.invented || charger.invented,
+  });
   const find = figureFinder(tests, charger);
+  const { charger: words } = context.words;
   const answers = (question: Question) => charger.findings.filter((finding) => (answeredBy[finding.id] ?? "delivers") === question);
   const sealed = tests.some((test) => test.battery.sealed);
   const forecasts = charger.modes.flatMap(({ name, forecast }) => (forecast === null ? [] : [{ mode: name, forecast }]));
@@ -67,25 +62,27 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
   );
   return renderPage(context, {
     title: charger.name,
-    description: charger.verdict.sentence,
+    description: said(context, charger.verdict.sentence),
     children: (
       <>
         <p class="verdict">
-          <Mark kind={charger.verdict.weight}>{charger.verdict.sentence}</Mark>
+          <Mark kind={charger.verdict.weight}>
+            <Said text={charger.verdict.sentence} />
+          </Mark>
         </p>
         <p class="quiet">
-          {charger.maker ?? "Maker not stated"} · <Price price={charger.price} />
+          {charger.maker ?? words.makerNotStated} · <Price price={charger.price} />
         </p>
         <ChargerGlance results={results} charger={charger} />
-        <Contents sections={sections} />
-        <h2 id="claims">Does it do what it says?</h2>
+        <Contents sections={sections.map((id) => ({ id, name: words.sections[id] }))} />
+        <h2 id="claims">{words.sections.claims}</h2>
         {charger.modes.map((mode) => (
           <ModeSection key={mode.id} mode={mode} find={find} />
         ))}
         <ClaimsKey claims={charger.modes.flatMap((mode) => mode.claims)} />
         {list("delivers")}
-        <h2 id="time">How long does it take?</h2>
-        {list("long", "No test tells yet how long it takes.")}
+        <h2 id="time">{words.sections.time}</h2>
+        {list("long", words.noTime)}
         <TestsTable charger={charger} />
         {forecasts.map(({ mode, forecast }) => (
           <div key={mode}>
@@ -94,46 +91,46 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
             <BehaviourSection mode={mode} forecast={forecast} />
           </div>
         ))}
-        <h2 id="cost">What does it cost?</h2>
+        <h2 id="cost">{words.sections.cost}</h2>
         {list("costs")}
         <CostByTest tests={charger.tests} />
-        <FiguresTable caption="Figures of this charger" figures={charger.figures} find={downloadsOf(tests)} />
-        {charger.figures.length === 0 ? <p>No price is stated.</p> : null}
-        <h2 id="safe">Is it safe to leave on?</h2>
-        {list("safe", "None of the tests tells what it does when left connected.")}
+        <FiguresTable caption={words.figures} figures={charger.figures} find={downloadsOf(tests)} />
+        {charger.figures.length === 0 ? <p>{words.noPrice}</p> : null}
+        <h2 id="safe">{words.sections.safe}</h2>
+        {list("safe", words.notLeftOn)}
         {forecasts.map(({ mode, forecast }) => (
           <SeasonSection key={mode} mode={mode} forecast={forecast} />
         ))}
         <CautionBox sealed={sealed} />
-        <h2 id="battery">Which battery does it suit?</h2>
+        <h2 id="battery">{words.sections.battery}</h2>
         {list("battery")}
         {forecasts.map(({ mode, forecast }) => (
           <ReadyBySection key={mode} mode={mode} forecast={forecast} />
         ))}
         <Stated modes={charger.modes} />
-        <h2 id="not-seen">What was not seen</h2>
+        <h2 id="not-seen">{words.sections["not-seen"]}</h2>
         {list("unseen")}
         <NotSeen sentences={charger.notSeen} />
-        <h2 id="words">The reviewer's words</h2>
+        <h2 id="words">{words.sections.words}</h2>
         <ReviewersWords prose={charger.prose} />
-        <h2 id="evidence">Evidence</h2>
+        <h2 id="evidence">{words.sections.evidence}</h2>
         <Evidence charger={charger} charts={charts} />
-        <h2 id="disclosures">Disclosures and corrections</h2>
+        <h2 id="disclosures">{words.sections.disclosures}</h2>
         <Facts facts={charger.disclosures} />
         <MakerAnswer answer={charger.makerAnswer} />
         <Corrections corrections={charger.corrections} />
-        <ul class="more" aria-label="This result elsewhere">
+        <ul class="more" aria-label={words.elsewhere}>
           <li>
-            <Link to={cardPath(charger.id)}>Card to print for the shop counter</Link>
+            <Link to={cardPath(charger.id)}>{words.card}</Link>
           </li>
           <li>
-            <Link to={quotePath(charger.id)}>Quote or embed this result</Link>
+            <Link to={quotePath(charger.id)}>{words.quote}</Link>
           </li>
           <li>
-            <Link to={versionsPath(charger.id)}>Versions of this result</Link>
+            <Link to={versionsPath(charger.id)}>{words.versions}</Link>
           </li>
           <li>
-            <Link to={`data/chargers/${charger.id}.json`}>All results of this charger, JSON</Link>
+            <Link to={`data/chargers/${charger.id}.json`}>{words.asJson}</Link>
           </li>
         </ul>
       </>
@@ -142,13 +139,11 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
 }
 
 function Price({ price }: { price: ChargerResult["price"] }) {
-  if (price === null) return <>price not stated</>;
-  return (
-    <>
-      {withUnit(formatNumber(price.amount, 2), price.currency)}
-      {price.where === null ? "" : `, ${price.where}`}, on {price.on ?? "a day not stated"}
-    </>
-  );
+  const { formats, words } = useSite();
+  const { priceNotStated, priced } = words.charger;
+  if (price === null) return <>{priceNotStated}</>;
+  const amount = withUnit(formats.formatNumber(price.amount, 2), price.currency);
+  return <>{priced(amount, price.where, price.on === null ? null : formats.formatDay(price.on))}</>;
 }
 
 type AnswerProps = {
@@ -165,24 +160,28 @@ function Answers({ findings, none, find, linkTo }: AnswerProps) {
 }
 
 function NotSeen({ sentences }: { sentences: readonly string[] }) {
-  if (sentences.length === 0) return <p>Nothing is missing that these tests set out to see.</p>;
+  const { words } = useSite();
+  if (sentences.length === 0) return <p>{words.charger.nothingMissing}</p>;
   return (
     <ul>
       {sentences.map((sentence) => (
-        <li key={sentence}>{sentence}</li>
+        <li key={sentence}>
+          <Said text={sentence} />
+        </li>
       ))}
     </ul>
   );
 }
 
 function ReviewersWords({ prose }: { prose: ChargerResult["prose"] }) {
-  if (prose === null) return <p>The reviewer has written nothing about this charger.</p>;
+  const { formats, words } = useSite();
+  if (prose === null) return <p>{words.charger.nothingWritten}</p>;
   return (
     <>
       <p class="quiet">
-        {prose.title}
-        {prose.by === null ? "" : `, by ${prose.by}`}
-        {prose.on === null ? "" : `, ${prose.on}`}
+        <Own>{prose.title}</Own>
+        {prose.by === null ? "" : words.charger.by(prose.by)}
+        {prose.on === null ? "" : `, ${formats.formatDay(prose.on)}`}
       </p>
       <Prose html={prose.html} language={prose.language} />
     </>

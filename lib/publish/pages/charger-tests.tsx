@@ -1,28 +1,38 @@
 /** A charger's tests: what each came to, what it cost, and what was seen of it. */
 import type { Figure } from "../../nouns/figure.ts";
-import { stageKinds } from "../../nouns/stage.ts";
 import type { ChargerCharts, DrawnProfile } from "../charts/index.ts";
 import { figureAnchor, testPath } from "../links.ts";
 import type { ChargerResult } from "../results.ts";
+import { wordFor } from "../words/word-for.ts";
 import { ChartFigure } from "./chart-figure.tsx";
 import { FigureValue } from "./figure-value.tsx";
 import { Absent } from "./mark.tsx";
-import { sentence } from "./sentence.ts";
-import { Link } from "./site-context.tsx";
+import { Link, useSite } from "./site-context.tsx";
+import { Said, said } from "./speech.tsx";
 import { EvidenceStripFigure, StripKey } from "./strip-figure.tsx";
 import { Columns, Table } from "./table.tsx";
 
 /** One row for each test, one column for each of their key figures. */
 export function TestsTable({ charger }: { charger: ChargerResult }) {
-  if (charger.tests.length === 0) return <p>It has not been tested yet.</p>;
+  const speech = useSite();
+  const { charger: words, marks } = speech.words;
+  if (charger.tests.length === 0) return <p>{words.notTested}</p>;
   const labels = new Map(
     charger.tests.flatMap((test) =>
       test.keyFigures.filter((figure) => !toldUnderCost(figure)).map((figure) => [figure.id, figure.label] as const),
     ),
   );
   return (
-    <Table caption="Tests of this charger" class="cards labelled short">
-      <Columns names={["Test", "Mode", "Battery", "Target", ...labels.values()]} />
+    <Table caption={words.tests} class="cards labelled short">
+      <Columns
+        names={[
+          words.testColumns.test,
+          words.testColumns.mode,
+          words.testColumns.battery,
+          words.testColumns.target,
+          ...[...labels.values()].map((label) => said(speech, label)),
+        ]}
+      />
       <tbody>
         {charger.tests.map((test) => (
           <tr key={test.id}>
@@ -31,10 +41,10 @@ export function TestsTable({ charger }: { charger: ChargerResult }) {
             </th>
             <td>{charger.modes.find((mode) => mode.id === test.mode)?.name ?? test.mode}</td>
             <td>{test.battery}</td>
-            <td>{test.status}</td>
+            <td>{wordFor(marks.statuses, test.status)}</td>
             {[...labels.keys()].map((id) => {
               const figure = test.keyFigures.find((candidate) => candidate.id === id);
-              return <td key={id}>{figure === undefined ? "not measured" : <KeyFigure test={test} figure={figure} />}</td>;
+              return <td key={id}>{figure === undefined ? words.notMeasured : <KeyFigure test={test} figure={figure} />}</td>;
             })}
           </tr>
         ))}
@@ -64,14 +74,17 @@ export function CostByTest({ tests }: { tests: ChargerResult["tests"] }) {
       test.keyFigures.filter((figure) => figure.id.startsWith("cost")).map((figure) => [figure.id, figure.label] as const),
     ),
   );
+  const { charger: words } = useSite().words;
   if (costs.size === 0) return null;
   return (
-    <Table caption="Costs by test" class="cards labelled">
-      <Columns names={["Cost", ...tests.map((test) => test.title)]} />
+    <Table caption={words.costs} class="cards labelled">
+      <Columns names={[words.cost, ...tests.map((test) => test.title)]} />
       <tbody>
         {[...costs].map(([id, label]) => (
           <tr key={id}>
-            <th scope="row">{label}</th>
+            <th scope="row">
+              <Said text={label} />
+            </th>
             {tests.map((test) => (
               <td key={test.id}>
                 <Cost test={test} figure={test.keyFigures.find((figure) => figure.id === id)} />
@@ -89,14 +102,19 @@ function Cost({ test, figure }: { test: KeyFigureProps["test"]; figure: Figure |
   return (
     <>
       <KeyFigure test={test} figure={figure} />
-      {figure.absent === null ? null : <span class="quiet block">{sentence(figure.absent.why)}</span>}
+      {figure.absent === null ? null : (
+        <span class="quiet block">
+          <Said text={figure.absent.why} asSentence />
+        </span>
+      )}
     </>
   );
 }
 
 /** The evidence strip and the longest profile of each test. */
 export function Evidence({ charger, charts }: { charger: ChargerResult; charts: ChargerCharts }) {
-  if (charger.tests.length === 0) return <p>There is no evidence yet: no test has been made.</p>;
+  const { words } = useSite();
+  if (charger.tests.length === 0) return <p>{words.charger.noEvidence}</p>;
   return (
     <>
       <StripKey />
@@ -114,12 +132,12 @@ export function Evidence({ charger, charts }: { charger: ChargerResult; charts: 
 }
 
 function ProfileOfTest({ drawn }: { drawn: DrawnProfile | undefined }) {
+  const { charger, marks } = useSite().words;
   if (drawn === undefined) return null;
   return (
-    <ChartFigure chart={drawn.chart} caption={`Charge profile, ${drawn.recording.id}`}>
-      The longest of the test's recordings. Numbers and shading are its stages:{" "}
-      {drawn.recording.stages.map((stage, index) => `${index + 1} ${stageKinds[stage.kind].label.toLowerCase()}`).join(", ")}. Recording
-      ended by: {sentence(drawn.recording.ending.words)}
+    <ChartFigure chart={drawn.chart} caption={charger.profile(drawn.recording.id)}>
+      {charger.longest} {drawn.recording.stages.map((stage, index) => `${index + 1} ${marks.amid(marks.stages[stage.kind])}`).join(", ")}.{" "}
+      {charger.endedBy} <Said text={drawn.recording.ending.words} asSentence />
     </ChartFigure>
   );
 }

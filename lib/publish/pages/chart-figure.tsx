@@ -2,14 +2,14 @@
 import type { ComponentChildren } from "preact";
 import type { Chart } from "../charts/index.ts";
 import { Drawing } from "./markup.tsx";
-import { InventedMark } from "./site-context.tsx";
+import { InventedMark, useSite } from "./site-context.tsx";
 
 /** On a narrow screen the drawing scrolls inside its own region, so that its lettering stays legible. */
 export function ChartFigure({ chart, caption, children }: { chart: Chart; caption: string; children?: ComponentChildren }) {
   return (
     <figure class="chart">
       {/* A region that scrolls must be reachable by keyboard */}
-      <section class="scroll" tabindex={0} aria-label={`${caption} (drawing)`}>
+      <section class="scroll" tabindex={0} aria-label={useSite().words.parts.drawing(caption)}>
         <div role="img" aria-label={chart.sentence}>
           <Drawing svg={chart.svg} />
         </div>

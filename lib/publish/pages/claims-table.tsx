@@ -1,22 +1,23 @@
 /** What the maker states against what was measured, claim by claim. */
 
 import type { JudgedClaim } from "../../nouns/finding.ts";
-import { formatFigure, formatInterval, formatProbability, formatStated } from "../../units/format.ts";
+import { wordFor } from "../words/word-for.ts";
 import type { FindFigure } from "./findings.tsx";
 import { IntervalBar } from "./interval-bar.tsx";
 import { Absent, Mark } from "./mark.tsx";
-import { sentence } from "./sentence.ts";
-import { MethodLink, useSite } from "./site-context.tsx";
+import { MethodLink, Own, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
 type Props = { readonly caption: string; readonly claims: readonly JudgedClaim[]; readonly find: FindFigure };
 
 /** An empty list of claims is a fact worth telling: the maker promises nothing that could be judged. */
 export function ClaimsTable({ caption, claims, find }: Props) {
-  if (claims.length === 0) return <p>Nothing was claimed for this mode that could be judged.</p>;
+  const { none, columns } = useSite().words.parts.claims;
+  if (claims.length === 0) return <p>{none}</p>;
   return (
     <Table caption={caption} class="claims cards">
-      <Columns names={["Claim", "Claimed", "Measured", "Claim and measurement", "Outcome", "Why"]} />
+      <Columns names={[columns.claim, columns.claimed, columns.measured, columns.drawn, columns.outcome, columns.why]} />
       <tbody>
         {claims.map((claim) => (
           <ClaimRow key={claim.id} claim={claim} find={find} />
@@ -28,75 +29,87 @@ export function ClaimsTable({ caption, claims, find }: Props) {
 
 /** How to read the drawings of a page's claims; nothing where none of them is a number. */
 export function ClaimsKey({ claims }: { claims: readonly JudgedClaim[] }) {
+  const { words } = useSite();
   if (!claims.some((claim) => claim.claimed !== null)) return null;
-  return (
-    <p class="key">
-      In the drawings the band is what still counts as meeting the claim, the dashed rule is the claim itself, and the dot with its whiskers
-      is the measurement with its 95 % interval.
-    </p>
-  );
+  return <p class="key">{words.parts.claims.key}</p>;
 }
 
 function ClaimRow({ claim, find }: { claim: JudgedClaim; find: FindFigure }) {
+  const { formats, words } = useSite();
+  const { claims, wouldSettle } = words.parts;
   return (
     <tr>
       <th scope="row">
-        <MethodLink method={claim.id}>{claim.label}</MethodLink>
+        <MethodLink method={claim.id}>
+          <Said text={claim.label} />
+        </MethodLink>
       </th>
-      <td data-label="Claimed" class="number">
+      <td data-label={claims.columns.claimed} class="number">
         <Claimed claim={claim} />
       </td>
-      <td data-label="Measured" class="number">
+      <td data-label={claims.columns.measured} class="number">
         <Measured claim={claim} find={find} />
       </td>
       <td>
         <IntervalBar claim={claim} />
         {claim.claimed === null ? (
-          <span class="quiet">not a number</span>
+          <span class="quiet">{claims.notANumber}</span>
         ) : (
-          <span class="quiet">accepted: {formatInterval(claim.acceptLow, claim.acceptHigh, claim.unit)}</span>
+          <span class="quiet">{claims.accepted(formats.formatInterval(claim.acceptLow, claim.acceptHigh, claim.unit))}</span>
         )}
       </td>
-      <td data-label="Outcome">
-        <Mark kind={claim.outcome}>{claim.outcome}</Mark>
+      <td data-label={claims.columns.outcome}>
+        <Mark kind={claim.outcome}>{words.marks.outcomes[claim.outcome]}</Mark>
         {claim.probability === null ? null : (
-          <span class="quiet block">within the limits with probability {formatProbability(claim.probability)}</span>
+          <span class="quiet block">{claims.probability(formats.formatProbability(claim.probability))}</span>
         )}
       </td>
       <td class="words">
-        <p>{sentence(claim.why)}</p>
+        <p>
+          <Said text={claim.why} asSentence />
+        </p>
         {claim.wouldSettle === null ? null : (
           <p class="settle">
-            <span class="label">What would settle it</span> {sentence(claim.wouldSettle)}
+            <span class="label">{wouldSettle}</span> <Said text={claim.wouldSettle} asSentence />
           </p>
         )}
         {claim.doubts.map((doubt) => (
           <p key={doubt} class="doubt">
-            {sentence(doubt)}
+            <Said text={doubt} asSentence />
           </p>
         ))}
-        <p class="quiet">Rule: {sentence(claim.rule)}</p>
+        <p class="quiet">
+          {claims.rule} <Said text={claim.rule} asSentence />
+        </p>
       </td>
     </tr>
   );
 }
 
 function Claimed({ claim }: { claim: JudgedClaim }) {
+  const { formats, words } = useSite();
   return (
     <>
-      {claim.claimed === null ? (claim.claimedWords ?? <Absent kind="not stated" />) : formatStated(claim.claimed, claim.unit)}
+      {claim.claimed !== null ? (
+        formats.formatStated(claim.claimed, claim.unit)
+      ) : claim.claimedWords === null ? (
+        <Absent kind="not stated" />
+      ) : (
+        <Own>{claim.claimedWords}</Own>
+      )}
       <span class="quiet block">
-        {claim.claimed !== null && claim.claimedWords !== null ? `“${claim.claimedWords}”, ` : ""}
-        {claim.claimedFrom}
+        {claim.claimed !== null && claim.claimedWords !== null ? `${words.marks.quoted(claim.claimedWords)}, ` : ""}
+        {wordFor(words.marks.sources, claim.claimedFrom)}
       </span>
     </>
   );
 }
 
 function Measured({ claim, find }: { claim: JudgedClaim; find: FindFigure }) {
-  const { linkTo } = useSite();
+  const { linkTo, formats } = useSite();
   const target = claim.figure === null ? undefined : find(claim.figure);
-  const text = claim.measured === null ? claim.measuredWords : formatFigure({ ...claim, value: claim.measured, absent: null });
+  const text = claim.measured === null ? claim.measuredWords : formats.formatFigure({ ...claim, value: claim.measured, absent: null });
   if (text === null) return <Absent kind={claim.outcome === "not put to the test" ? "not put to the test" : "not measured"} />;
-  return target === undefined ? <span>{text}</span> : <a href={linkTo(target)}>{text}</a>;
+  const told = claim.measured === null ? <Said text={text} /> : text;
+  return target === undefined ? <span>{told}</span> : <a href={linkTo(target)}>{told}</a>;
 }

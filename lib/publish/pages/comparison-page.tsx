@@ -1,4 +1,6 @@
 /** The first page: every charger in one table, results first. */
+import type { Language } from "../../nouns/site.ts";
+import { scriptPath } from "../assets.ts";
 import { figureFinder } from "../figure-finder.ts";
 import type { ComparisonRow, SiteIndex } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
@@ -6,20 +8,23 @@ import { Facets } from "./comparison/facets.tsx";
 import { GroupRow } from "./comparison/group-row.tsx";
 import { chargerGroups, figureColumns, firstFigures, type Group } from "./comparison/groups.ts";
 import { renderPage } from "./document.tsx";
-import { Link, siteContext, useSite } from "./site-context.tsx";
+import { Link, Own, siteContext, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { StripKey } from "./strip-figure.tsx";
 import { Table } from "./table.tsx";
 
 /** Renders the comparison. */
-export function renderComparisonPage(results: ResultsFolder): string {
+export function renderComparisonPage(results: ResultsFolder, language: Language): string {
   const { index } = results;
-  return renderPage(siteContext(index, ""), {
+  const context = siteContext(index, "", language);
+  const { comparison } = context.words;
+  return renderPage(context, {
     title: index.site.title,
-    description: index.site.tagline ?? "Battery chargers measured on the bench, each figure with its evidence.",
+    description: index.site.tagline ?? comparison.tagline,
     children: (
       <>
-        <p class="lead">{index.site.tagline ?? "Battery chargers measured on the bench, each figure with its evidence."}</p>
-        {index.rows.length === 0 ? <p>No test has been published yet.</p> : <Comparison results={results} />}
+        <p class="lead">{index.site.tagline === null ? comparison.tagline : <Own>{index.site.tagline}</Own>}</p>
+        {index.rows.length === 0 ? <p>{comparison.noTest}</p> : <Comparison results={results} />}
         <NotPublished index={index} />
       </>
     ),
@@ -28,7 +33,8 @@ export function renderComparisonPage(results: ResultsFolder): string {
 
 function Comparison({ results }: { results: ResultsFolder }) {
   const { rows } = results.index;
-  const { linkTo } = useSite();
+  const { language, linkTo, words } = useSite();
+  const { comparison } = words;
   const groups = chargerGroups(rows);
   const columns = figureColumns(rows);
   const first = columns.filter((column) => firstFigures.includes(column.id));
@@ -37,19 +43,19 @@ function Comparison({ results }: { results: ResultsFolder }) {
   return (
     <>
       <Facets groups={groups} columns={columns} />
-      <Table caption="Chargers, one row each" class="comparison cards" sortable>
+      <Table caption={comparison.caption} class="comparison cards" sortable>
         <thead>
           <tr>
             <th scope="col" data-sort="text">
-              Charger
+              {comparison.columns.charger}
             </th>
-            <th scope="col">Verdict, and what was seen</th>
+            <th scope="col">{comparison.columns.seen}</th>
             <th scope="col" data-column="claims">
-              Against its claims
+              {comparison.columns.claims}
             </th>
             <FigureHeadings columns={first} />
             <th scope="col" data-sort="text" data-column="profile">
-              Charge profile
+              {comparison.columns.profile}
             </th>
             <FigureHeadings columns={rest} />
           </tr>
@@ -61,18 +67,13 @@ function Comparison({ results }: { results: ResultsFolder }) {
         </tbody>
       </Table>
       {/* In this order: the second presses the buttons that the first makes. */}
-      <script defer src={linkTo("assets/sort.js")} />
-      <script defer src={linkTo("assets/compare.js")} />
+      <script defer src={linkTo(scriptPath("sort", language))} />
+      <script defer src={linkTo(scriptPath("compare", language))} />
       <StripKey />
-      <p class="key">
-        A row shows the charger's most telling test: one that reached its target before one that did not, and the longer of two; its other
-        tests unfold under its name. Small profiles show voltage as a solid line and current as a dashed one. Rows stand in the order of the
-        names; nobody can pay for a place. Sorting puts absent values last and marks with ≈ neighbours whose 95 % intervals overlap: they
-        cannot be told apart.
-      </p>
+      <p class="key">{comparison.key}</p>
       <p>
-        <Link to="data/comparison.csv">All tests as CSV</Link> · <Link to="data/index.json">as JSON</Link> ·{" "}
-        <Link to="data/">all data</Link> · <Link to="method/">how it is measured</Link>
+        <Link to="data/comparison.csv">{comparison.asCsv}</Link> · <Link to="data/index.json">{comparison.asJson}</Link> ·{" "}
+        <Link to="data/">{comparison.allData}</Link> · <Link to="method/">{comparison.howMeasured}</Link>
       </p>
     </>
   );
@@ -83,7 +84,7 @@ function FigureHeadings({ columns }: { columns: ReturnType<typeof figureColumns>
     <>
       {columns.map((column) => (
         <th key={column.id} scope="col" data-sort="number" data-column={column.id}>
-          {column.label}
+          <Said text={column.label} />
         </th>
       ))}
     </>
@@ -91,15 +92,16 @@ function FigureHeadings({ columns }: { columns: ReturnType<typeof figureColumns>
 }
 
 function NotPublished({ index }: { index: SiteIndex }) {
+  const { comparison } = useSite().words;
   if (index.notPublished.length === 0) return null;
   return (
     <section>
-      <h2>Kept off the site</h2>
-      <p>Errors in their files keep these from being published:</p>
+      <h2>{comparison.notPublished}</h2>
+      <p>{comparison.notPublishedWhy}</p>
       <ul>
         {index.notPublished.map((item) => (
           <li key={item.what}>
-            <strong>{item.what}</strong>: {item.why}
+            <strong>{item.what}</strong>: <Said text={item.why} />
           </li>
         ))}
       </ul>

@@ -1,4 +1,5 @@
 /** What can be downloaded, in which form, and how to see that it is unchanged. */
+import type { Language } from "../../nouns/site.ts";
 import { chargerPath, testPath } from "../links.ts";
 import { packagePath, siteCitationPath, sitePackagePath, siteQuotePath } from "../outward/addresses.ts";
 import type { SiteIndex } from "../results.ts";
@@ -7,37 +8,41 @@ import { Link, siteContext } from "./site-context.tsx";
 import { Columns, Table } from "./table.tsx";
 
 /** Renders the page about downloads. */
-export function renderDataPage(index: SiteIndex): string {
-  return renderPage(siteContext(index, "data/"), {
-    title: "Data",
-    description: "Results as JSON and CSV, raw files as the recorders wrote them, and their SHA-256 sums.",
+export function renderDataPage(index: SiteIndex, language: Language): string {
+  const context = siteContext(index, "data/", language);
+  const { data: words } = context.words.reference;
+  const { columns } = words;
+  return renderPage(context, {
+    title: words.title,
+    description: words.description,
     children: (
       <>
-        <p class="lead">
-          Every page is made from the files below, and from nothing else. Raw files are published byte for byte as they were handed in.
-          Licence of data and words: {index.site.licence ?? "not stated"}.
-        </p>
+        <p class="lead">{words.lead(index.site.licence)}</p>
         <ul>
           <li>
-            <Link to="data/index.json">index.json</Link>: the comparison, the methods, the rules and every input file with its digest
-            (format version {index.schemaVersion}).
+            <Link to="data/index.json">index.json</Link>
+            {words.index(index.schemaVersion)}
           </li>
           <li>
-            <Link to="data/comparison.csv">comparison.csv</Link>: the comparison as a table, one figure a row.
+            <Link to="data/comparison.csv">comparison.csv</Link>
+            {words.comparison}
           </li>
           <li>
-            <Link to={sitePackagePath}>datapackage.json</Link>: all files of the site with their digests, as a Data Package.
+            <Link to={sitePackagePath}>datapackage.json</Link>
+            {words.dataPackage}
           </li>
           <li>
-            <Link to={siteCitationPath}>CITATION.cff</Link>: how to cite the site; <Link to={siteQuotePath}>how to quote a result</Link>.
+            <Link to={siteCitationPath}>CITATION.cff</Link>
+            {words.citation}
+            <Link to={siteQuotePath}>{words.quote}</Link>.
           </li>
         </ul>
-        <h2>By test</h2>
+        <h2>{words.byTest}</h2>
         {index.tests.length === 0 ? (
-          <p>No test has been published yet.</p>
+          <p>{words.noTest}</p>
         ) : (
-          <Table caption="Downloads of each test" class="cards labelled short">
-            <Columns names={["Test", "Everything", "Results", "Figures", "Digests of raw files"]} />
+          <Table caption={words.caption} class="cards labelled short">
+            <Columns names={[columns.test, columns.everything, columns.results, columns.figures, columns.digests]} />
             <tbody>
               {index.tests.map((test) => (
                 <tr key={test.id}>
@@ -61,7 +66,7 @@ export function renderDataPage(index: SiteIndex): string {
             </tbody>
           </Table>
         )}
-        <h2>By charger</h2>
+        <h2>{words.byCharger}</h2>
         <ul>
           {index.chargers.map((charger) => (
             <li key={charger.id}>
@@ -69,17 +74,10 @@ export function renderDataPage(index: SiteIndex): string {
             </li>
           ))}
         </ul>
-        <h2>Form of the CSV files</h2>
-        <p>
-          UTF-8, commas between fields, a point as decimal mark, the unit in a column of its own, absent values left empty with the kind of
-          absence and its reason beside them. Text that a spreadsheet could take for a formula starts with an apostrophe; numbers are never
-          touched.
-        </p>
-        <h2>What the digests show</h2>
-        <p>
-          A SHA-256 digest shows that a file is the one that was published. It does not show that a reading was right: for that look at the
-          instruments, their calibration dates, and the doubts printed on each test's page.
-        </p>
+        <h2>{words.csv}</h2>
+        <p>{words.csvNote}</p>
+        <h2>{words.digests}</h2>
+        <p>{words.digestsNote}</p>
       </>
     ),
   });

@@ -1,4 +1,5 @@
 /** The result of a charger for a frame in somebody else's page: always the newest, without script. */
+import type { Language } from "../../nouns/site.ts";
 import { chargerPath } from "../links.ts";
 import { embedPath, versionPlace } from "../outward/addresses.ts";
 import { renderBarePage } from "../outward/bare-document.tsx";
@@ -8,13 +9,16 @@ import { ResultLine } from "../outward/result-line.tsx";
 import { Warnings } from "../outward/warnings.tsx";
 import { Mark } from "./mark.tsx";
 import { siteContext, useSite } from "./site-context.tsx";
+import { Said, said } from "./speech.tsx";
 
 /** Renders the embed of a charger. Its links open beside the page that it stands in, never inside the frame. */
-export function renderEmbedPage(quotable: Quotable): string {
+export function renderEmbedPage(quotable: Quotable, language: Language): string {
   const { index, charger, headlines, version, invented } = quotable;
-  return renderBarePage(siteContext(index, embedPath(charger.id), invented), {
-    title: `${charger.name}: results of ${index.site.title}`,
-    description: charger.verdict.sentence,
+  const context = siteContext(index, embedPath(charger.id), language, { invented });
+  const { embed: words } = context.words.outward;
+  return renderBarePage(context, {
+    title: words.title(charger.name, index.site.title),
+    description: said(context, charger.verdict.sentence),
     kind: "embed",
     insteadShow: chargerPath(charger.id),
     children: (
@@ -23,12 +27,14 @@ export function renderEmbedPage(quotable: Quotable): string {
         <h1>{charger.name}</h1>
         <Warnings quotable={quotable} />
         <p class="verdict">
-          <Mark kind={charger.verdict.weight}>{charger.verdict.sentence}</Mark>
+          <Mark kind={charger.verdict.weight}>
+            <Said text={charger.verdict.sentence} />
+          </Mark>
         </p>
         <HeadlineGroups headlines={headlines} />
         <p class="links">
-          <Outside to={chargerPath(charger.id)}>Evidence for every figure</Outside>
-          <Outside to={versionPlace(charger.id, version)}>Versions and corrections</Outside>
+          <Outside to={chargerPath(charger.id)}>{words.evidence}</Outside>
+          <Outside to={versionPlace(charger.id, version)}>{words.versions}</Outside>
         </p>
         <p class="small">
           <ResultLine quotable={quotable} />

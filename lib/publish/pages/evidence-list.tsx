@@ -1,7 +1,8 @@
 /** Where a figure comes from: file, lines, and the start of the file's SHA-256. */
 import type { Evidence } from "../../nouns/evidence.ts";
 import type { TestResult } from "../results.ts";
-import { Link } from "./site-context.tsx";
+import type { Words } from "../words/index.ts";
+import { Link, useSite } from "./site-context.tsx";
 
 /** Finds the published copy of a workspace file; undefined where the file is not among the downloads. */
 export type FindDownload = (file: string) => string | undefined;
@@ -18,21 +19,18 @@ export function downloadsOf(tests: readonly TestResult[]): FindDownload {
 
 const baseName = (path: string) => path.split("/").at(-1) ?? path;
 
-const linesText = ([first, last]: readonly [number, number]) => (first === last ? `line ${first}` : `lines ${first}–${last}`);
+type EvidenceWords = Words["parts"]["evidence"];
 
 /** The places in one file, in words: "lines 2–2418", or "line 2, columns 18, 24; line 4, column 18". Empty where the whole file is meant. */
-export function placesText(items: readonly Evidence[]): string {
+export function placesText(items: readonly Evidence[], words: EvidenceWords): string {
   const columnsByLines = new Map<string, number[]>();
   for (const { lines, column } of items) {
     if (lines === undefined) continue;
-    const name = linesText(lines);
+    const [first, last] = lines;
+    const name = first === last ? words.line(first) : words.lines(first, last);
     columnsByLines.set(name, [...(columnsByLines.get(name) ?? []), ...(column === undefined ? [] : [column])]);
   }
-  return [...columnsByLines]
-    .map(([lines, columns]) =>
-      columns.length === 0 ? lines : `${lines}, ${columns.length === 1 ? "column" : "columns"} ${columns.join(", ")}`,
-    )
-    .join("; ");
+  return [...columnsByLines].map(([lines, columns]) => (columns.length === 0 ? lines : `${lines}, ${words.columns(columns)}`)).join("; ");
 }
 
 /** The start of a digest, long enough to tell files apart by eye; the whole one stands under Downloads. */
@@ -46,10 +44,11 @@ const mostLettersShown = 60;
 
 /** A figure's evidence, one file a line. */
 export function EvidenceList({ evidence, find }: { evidence: readonly Evidence[]; find: FindDownload }) {
-  if (evidence.length === 0) return <span class="quiet">no file: see the method</span>;
+  const { evidence: words } = useSite().words.parts;
+  if (evidence.length === 0) return <span class="quiet">{words.noFile}</span>;
   const files = new Map<string, Evidence[]>();
   for (const item of evidence) files.set(item.file, [...(files.get(item.file) ?? []), item]);
-  const letters = [...files.values()].reduce((sum, items) => sum + placesText(items).length, 0);
+  const letters = [...files.values()].reduce((sum, items) => sum + placesText(items, words).length, 0);
   const list = (
     <ul class="evidence">
       {[...files].map(([file, items]) => {
@@ -57,7 +56,7 @@ export function EvidenceList({ evidence, find }: { evidence: readonly Evidence[]
         const name = baseName(file);
         return (
           <li key={file}>
-            {download === undefined ? name : <Link to={download}>{name}</Link>} {placesText(items)}{" "}
+            {download === undefined ? name : <Link to={download}>{name}</Link>} {placesText(items, words)}{" "}
             <ShortHash sha256={items[0]?.sha256 ?? ""} />
           </li>
         );
@@ -67,7 +66,7 @@ export function EvidenceList({ evidence, find }: { evidence: readonly Evidence[]
   if (files.size <= mostFilesShown && letters <= mostLettersShown) return list;
   return (
     <details>
-      <summary>{files.size === 1 ? "1 file" : `${files.size} files`}</summary>
+      <summary>{words.files(files.size)}</summary>
       {list}
     </details>
   );

@@ -8,8 +8,9 @@
  * Horizontal places are percentages and vertical ones pixels, so that the strip fills any width while its lettering keeps its size.
  */
 import type { Timeline } from "../results.ts";
+import { useSite } from "./site-context.tsx";
 import { hatchId, readingId } from "./sprite.tsx";
-import { axisTicks, lettered, sharedNumbers, stripSentence, tickLabel } from "./strip-scale.ts";
+import { axisTicks, lettered, sharedNumbers, stripCounts, tickLabel } from "./strip-scale.ts";
 
 type Size = "row" | "card" | "page";
 
@@ -25,6 +26,8 @@ type Props = { readonly timeline: Timeline; readonly size: Size };
 
 /** The strip at one of its three sizes; the sprite of the page holds its hatching and its diamonds. */
 export function EvidenceStrip({ timeline, size }: Props) {
+  const { formats, words } = useSite();
+  const { connections, stretches, readings, unseenEnds } = stripCounts(timeline);
   const layout = layouts[size];
   const span = timeline.spanH > 0 ? timeline.spanH : 1;
   const at = (hours: number) => `${Number((Math.min(1, Math.max(0, hours / span)) * 100).toFixed(3))}%`;
@@ -38,7 +41,13 @@ export function EvidenceStrip({ timeline, size }: Props) {
     span,
   );
   return (
-    <svg class={`strip strip-${size}`} width="100%" height={layout.height} role="img" aria-label={stripSentence(timeline)}>
+    <svg
+      class={`strip strip-${size}`}
+      width="100%"
+      height={layout.height}
+      role="img"
+      aria-label={words.parts.strip.sentence(formats.formatDuration(timeline.spanH), connections, stretches, readings, unseenEnds)}
+    >
       <line x1="0%" x2="100%" y1={layout.barTop + layout.barHeight / 2} y2={layout.barTop + layout.barHeight / 2} class="strip-rest" />
       {timeline.connections.map((connection, index) => (
         <ConnectionBar
@@ -153,6 +162,7 @@ function FindingLetters({ findings, layout, at }: LettersProps) {
 }
 
 function TimeAxis({ top, spanH, at }: { top: number; spanH: number; at: (hours: number) => string }) {
+  const { formats } = useSite();
   return (
     <g class="strip-axis">
       <line x1="0%" x2="100%" y1={top} y2={top} />
@@ -165,7 +175,7 @@ function TimeAxis({ top, spanH, at }: { top: number; spanH: number; at: (hours: 
             text-anchor={index === 0 ? "start" : "middle"}
             class={index % 2 === 1 ? "strip-spare" : undefined}
           >
-            {tickLabel(hours, spanH)}
+            {tickLabel(hours, spanH, formats)}
           </text>
         </g>
       ))}

@@ -1,12 +1,11 @@
 /** The cross-examination of a battery's witnesses: outcome, witnesses side by side, explanations, and what would settle them. */
-import { formatAround, formatNumber, formatProbability } from "../../units/format.ts";
+import type { Formats } from "../../units/formats.ts";
 import type { Chart } from "../charts/index.ts";
-import { witnessLabels } from "../charts/witnesses.ts";
 import type { ExaminationResult } from "../results.ts";
 import { ChartFigure } from "./chart-figure.tsx";
 import { Absent } from "./mark.tsx";
-import { sentence } from "./sentence.ts";
-import { MethodLink } from "./site-context.tsx";
+import { MethodLink, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
 type Estimate = ExaminationResult["visits"][number]["stateOfCharge"];
@@ -14,56 +13,74 @@ type Props = { readonly examination: ExaminationResult; readonly chart: Chart | 
 
 /** The whole of it for a technician, the two sentences for a buyer first. */
 export function ExaminationSection({ examination, chart }: Props) {
-  if (!examination.examined) return <p>The readings could not be held against each other: {examination.why}.</p>;
+  const { examination: words } = useSite().words.test;
+  if (!examination.examined)
+    return (
+      <p>
+        {words.notExamined} <Said text={examination.why ?? ""} />.
+      </p>
+    );
   return (
     <>
-      <p class="lead">{examination.buyer.join(" ")}</p>
+      <p class="lead">
+        {examination.buyer.map((told, index) => (
+          <>
+            {index === 0 ? "" : " "}
+            <Said text={told} />
+          </>
+        ))}
+      </p>
       <p class="quiet">
-        A model weighs all readings together: <MethodLink method="cross-examination/1">how, with every assumption</MethodLink>.
+        {words.model((how) => (
+          <MethodLink method="cross-examination/1">{how}</MethodLink>
+        ))}
       </p>
       {chart === undefined ? null : (
-        <ChartFigure chart={chart} caption="How full the battery was, by each witness alone and by all together">
-          Each with its 95 % interval. Where the marks of one visit stand apart, the witnesses disagree, and the explanations below say why.
+        <ChartFigure chart={chart} caption={words.chart}>
+          {words.chartNote}
         </ChartFigure>
       )}
       <WitnessTable examination={examination} />
       <CausesTable examination={examination} />
       <BetweenTable examination={examination} />
-      <Told title="In words" lines={examination.statements} />
+      <Told title={words.inWords} lines={examination.statements} />
       <ReadingsToTake examination={examination} />
-      <Told title="What these witnesses cannot show" lines={examination.unseen} />
-      <Told title="Taken for want of a record" lines={examination.assumptions} />
+      <Told title={words.cannotShow} lines={examination.unseen} />
+      <Told title={words.assumed} lines={examination.assumptions} />
     </>
   );
 }
 
-const witnesses = Object.keys(witnessLabels) as (keyof typeof witnessLabels)[];
+const witnesses = ["density", "rest-voltage", "charge-balance", "cranking"] as const;
 
 function WitnessTable({ examination }: { examination: ExaminationResult }) {
+  const { formats, say, words: all } = useSite();
+  const { examination: words } = all.test;
+  const { witnesses: names } = all.charts;
   return (
-    <Table caption="The witnesses side by side: how full, %, with 95 % intervals" class="cards">
-      <Columns names={["Visit", ...witnesses.map((witness) => witnessLabels[witness]), "All together", "Top of the acid below the mean"]} />
+    <Table caption={words.sideBySide} class="cards">
+      <Columns names={[words.columns.visit, ...witnesses.map((witness) => names[witness]), words.columns.together, words.columns.top]} />
       <tbody>
         {examination.visits.map((visit) => (
           <tr key={visit.visit}>
-            <th scope="row">Visit {visit.visit}</th>
+            <th scope="row">{words.visit(visit.visit)}</th>
             {witnesses.map((witness) => {
               const account = examination.accounts.find((candidate) => candidate.visit === visit.visit && candidate.witness === witness);
               return (
-                <td key={witness} data-label={witnessLabels[witness]} class="number">
+                <td key={witness} data-label={names[witness]} class="number">
                   {account === undefined || account.stateOfCharge === null ? (
                     <Absent kind="cannot tell" why={account?.why ?? null} />
                   ) : (
-                    <span title={account.why}>{asPercent(account.stateOfCharge)}</span>
+                    <span title={say(account.why) ?? account.why}>{asPercent(account.stateOfCharge, formats)}</span>
                   )}
                 </td>
               );
             })}
-            <td data-label="All together" class="number">
-              <strong>{asPercent(visit.stateOfCharge)}</strong>
+            <td data-label={words.columns.together} class="number">
+              <strong>{asPercent(visit.stateOfCharge, formats)}</strong>
             </td>
-            <td data-label="Top below mean" class="number">
-              {visit.topBelowMean === null ? <Absent kind="not applicable" /> : formatAround(visit.topBelowMean, "kg/l", 3)}
+            <td data-label={words.columns.topShort} class="number">
+              {visit.topBelowMean === null ? <Absent kind="not applicable" /> : formats.formatAround(visit.topBelowMean, "kg/l", 3)}
             </td>
           </tr>
         ))}
@@ -73,20 +90,26 @@ function WitnessTable({ examination }: { examination: ExaminationResult }) {
 }
 
 function CausesTable({ examination }: { examination: ExaminationResult }) {
+  const { formats, words: all } = useSite();
+  const { causes: caption, causeColumns: columns } = all.test.examination;
   return (
-    <Table caption="What would explain it" class="cards">
-      <Columns names={["Explanation", "What it means", "Before the readings", "After them"]} />
+    <Table caption={caption} class="cards">
+      <Columns names={[columns.explanation, columns.meaning, columns.before, columns.after]} />
       <tbody>
         {examination.causes.map((cause) => (
           <tr key={cause.id}>
-            <th scope="row">{cause.label}</th>
-            <td class="words">{sentence(cause.explain)}</td>
-            <td data-label="Before the readings" class="number">
-              {formatProbability(cause.prior)}
+            <th scope="row">
+              <Said text={cause.label} />
+            </th>
+            <td class="words">
+              <Said text={cause.explain} asSentence />
             </td>
-            <td data-label="After them" class="number">
+            <td data-label={columns.before} class="number">
+              {formats.formatProbability(cause.prior)}
+            </td>
+            <td data-label={columns.after} class="number">
               {cause.hiddenBecause === null ? (
-                formatProbability(cause.probability)
+                formats.formatProbability(cause.probability)
               ) : (
                 <Absent kind="cannot tell" why={cause.hiddenBecause} />
               )}
@@ -99,24 +122,29 @@ function CausesTable({ examination }: { examination: ExaminationResult }) {
 }
 
 function BetweenTable({ examination }: { examination: ExaminationResult }) {
+  const { formats, words: all } = useSite();
+  const { examination: words } = all.test;
+  const { betweenColumns: columns } = words;
   if (examination.intervals.length === 0) return null;
   return (
-    <Table caption="Charge between the visits, with 95 % intervals" class="cards">
-      <Columns names={["Between", "The plates took", "Nobody recorded", "Share that went into gas"]} />
+    <Table caption={words.between} class="cards">
+      <Columns names={[columns.between, columns.taken, columns.unrecorded, columns.gas]} />
       <tbody>
         {examination.intervals.map((interval) => (
           <tr key={interval.fromVisit}>
-            <th scope="row">
-              Visits {interval.fromVisit} and {interval.toVisit}
-            </th>
-            <td data-label="The plates took" class="number">
-              {formatAround(interval.takenAh, "Ah", 1)}
+            <th scope="row">{words.visits(interval.fromVisit, interval.toVisit)}</th>
+            <td data-label={columns.taken} class="number">
+              {formats.formatAround(interval.takenAh, "Ah", 1)}
             </td>
-            <td data-label="Nobody recorded" class="number">
-              {formatAround(interval.unrecordedAh, "Ah", 1)}
+            <td data-label={columns.unrecorded} class="number">
+              {formats.formatAround(interval.unrecordedAh, "Ah", 1)}
             </td>
-            <td data-label="Into gas" class="number">
-              {interval.gassingShare === null ? <Absent kind="not applicable" why="no charge passed" /> : asPercent(interval.gassingShare)}
+            <td data-label={columns.gasShort} class="number">
+              {interval.gassingShare === null ? (
+                <Absent kind="not applicable" because={words.noCharge} />
+              ) : (
+                asPercent(interval.gassingShare, formats)
+              )}
             </td>
           </tr>
         ))}
@@ -129,15 +157,18 @@ function BetweenTable({ examination }: { examination: ExaminationResult }) {
 const worthBits = 0.02;
 
 function ReadingsToTake({ examination }: { examination: ExaminationResult }) {
+  const { formats, words: all } = useSite();
+  const { examination: words } = all.test;
   const worth = examination.readings.filter((reading) => reading.expectedBits >= worthBits);
-  if (worth.length === 0) return <p>No single further reading would tell the explanations apart any better.</p>;
+  if (worth.length === 0) return <p>{words.noFurther}</p>;
   return (
     <>
-      <h3>What would settle it</h3>
+      <h3>{all.parts.wouldSettle}</h3>
       <ol>
         {worth.map((reading) => (
           <li key={reading.id}>
-            {reading.label}: {sentence(reading.why)} <span class="quiet">({formatNumber(reading.expectedBits, 2)} bit expected)</span>
+            <Said text={reading.label} />: <Said text={reading.why} asSentence />{" "}
+            <span class="quiet">{words.bits(formats.formatNumber(reading.expectedBits, 2))}</span>
           </li>
         ))}
       </ol>
@@ -152,7 +183,9 @@ function Told({ title, lines }: { title: string; lines: readonly string[] }) {
       <summary>{title}</summary>
       <ul>
         {lines.map((line) => (
-          <li key={line}>{sentence(line)}</li>
+          <li key={line}>
+            <Said text={line} asSentence />
+          </li>
         ))}
       </ul>
     </details>
@@ -160,7 +193,7 @@ function Told({ title, lines }: { title: string; lines: readonly string[] }) {
 }
 
 /** A witness that errs can say less than nothing, or more than all; what it means is empty, or full. */
-function asPercent({ value, low, high }: Estimate): string {
+function asPercent({ value, low, high }: Estimate, { formatAround }: Formats): string {
   const percent = (share: number): number => 100 * Math.min(1, Math.max(0, share));
   return formatAround({ value: percent(value), low: percent(low), high: percent(high) }, "%", 0);
 }

@@ -5,8 +5,8 @@ import type { Figure } from "../../nouns/figure.ts";
 import { figureAnchor } from "../links.ts";
 import { EvidenceList, type FindDownload } from "./evidence-list.tsx";
 import { FigureValue } from "./figure-value.tsx";
-import { sentence } from "./sentence.ts";
-import { MethodLink } from "./site-context.tsx";
+import { MethodLink, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
 type Props = { readonly caption: string; readonly figures: readonly Figure[]; readonly find: FindDownload };
@@ -51,9 +51,10 @@ export function GroupedFiguresTable({ caption, groups, find }: GroupedProps) {
 }
 
 function FiguresFrame({ caption, children }: { caption: string; children: ComponentChildren }) {
+  const { columns } = useSite().words.parts.figures;
   return (
     <Table caption={caption} class="figures cards">
-      <Columns names={["Figure", "Value, 95 % interval", "Method", "Evidence"]} />
+      <Columns names={[columns.figure, columns.value, columns.method, columns.evidence]} />
       {children}
     </Table>
   );
@@ -62,12 +63,14 @@ function FiguresFrame({ caption, children }: { caption: string; children: Compon
 function FigureRow({ figure, find }: { figure: Figure; find: FindDownload }) {
   return (
     <tr id={figureAnchor(figure)}>
-      <th scope="row">{figure.label}</th>
+      <th scope="row">
+        <Said text={figure.label} />
+      </th>
       <td>
         <FigureValue figure={figure} why />
         {figure.doubts.map((doubt) => (
           <p key={doubt} class="doubt">
-            {sentence(doubt)}
+            <Said text={doubt} asSentence />
           </p>
         ))}
       </td>

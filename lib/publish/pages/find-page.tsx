@@ -1,6 +1,9 @@
 /** Which charger brings my battery back, by when, at what cost? The form works with its script; the table below it without. */
+
 import type { ComponentChildren } from "preact";
-import { batteryClasses } from "../../project/index.ts";
+import type { Language } from "../../nouns/site.ts";
+import { batteryClasses, flatnesses } from "../../project/index.ts";
+import { scriptPath } from "../assets.ts";
 import {
   conditionChoices,
   deadlineChoices,
@@ -18,45 +21,58 @@ import type { ResultsFolder } from "../results-folder.ts";
 import { renderPage } from "./document.tsx";
 import { Mark } from "./mark.tsx";
 import { Link, MethodLink, siteContext, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
-const description =
-  "My battery, how flat, how cold, ready by when: which chargers make it, how sure that is, and what it costs. Projected.";
-
 /** Renders the page; its table is of the results, its form asks data/find.json. */
-export function renderFindPage(results: ResultsFolder): string {
+export function renderFindPage(results: ResultsFolder, language: Language): string {
   const chargers = results.index.chargers.map(({ id }) => results.charger(id));
   const matrices = readyMatrices(chargers);
-  return renderPage(siteContext(results.index, "find/"), {
-    title: "Find a charger",
-    description,
+  const context = siteContext(results.index, "find/", language);
+  const { findPage: words } = context.words;
+  return renderPage(context, {
+    title: words.title,
+    description: words.description,
     children: (
       <>
-        <p class="lead">Which charger brings my battery back, by when, and at what cost?</p>
+        <p class="lead">{words.lead}</p>
         <p>
-          <strong>Projected, not seen:</strong> each answer is a <MethodLink method="reference-hours/1">forecast</MethodLink> of what a
-          charger, as recorded, would do on your battery. Nobody saw that charge. “Ready” is 95 % of what the battery holds.
+          {words.projected(
+            (lead) => (
+              <strong>{lead}</strong>
+            ),
+            (forecast) => (
+              <MethodLink method="reference-hours/1">{forecast}</MethodLink>
+            ),
+          )}
         </p>
-        <aside class="caution" aria-label="Caution">
+        <aside class="caution" aria-label={context.words.parts.caution.name}>
           <p>
-            <strong>The sheet of the battery's maker, your local code and licensed practice come first.</strong> Acid burns, hydrogen
-            explodes, a short circuit melts spanners, and a frozen battery must never be charged. <Link to="cautions/">All cautions</Link>
+            {words.caution((lead) => (
+              <strong>{lead}</strong>
+            ))}{" "}
+            <Link to="cautions/">{context.words.parts.caution.all}</Link>
           </p>
         </aside>
         <Form />
         <noscript>
-          <p>The form for your own battery needs scripts. The table below does not.</p>
+          <p>{words.needsScripts}</p>
         </noscript>
         <div data-find-results />
-        <h2 id="usual">Usual batteries</h2>
-        {matrices.length === 0 ? <p>No recording tells yet what a charger would do on a flooded battery.</p> : null}
+        <h2 id="usual">{words.usual}</h2>
+        {matrices.length === 0 ? <p>{words.none}</p> : null}
         {matrices.map((matrix) => (
           <Matrix key={matrix.voltageV} matrix={matrix} />
         ))}
         <p class="key">
-          <em>Will</em> is at least 90 % of the draws in time, <em>may</em> more than 10 %. Within a cell the chargers stand in the order of
-          their names. Percentages, and what speaks against a charger, stand on its own page. All that the form knows:{" "}
-          <Link to="data/find.json">find.json</Link>.
+          {words.key(
+            (word) => (
+              <em>{word}</em>
+            ),
+            (file) => (
+              <Link to="data/find.json">{file}</Link>
+            ),
+          )}
         </p>
       </>
     ),
@@ -64,73 +80,56 @@ export function renderFindPage(results: ResultsFolder): string {
 }
 
 function Form() {
-  const { linkTo } = useSite();
-  const root = linkTo("").replace(/index\.html$/, "");
+  const { formats, language, linkTo, root, say, words } = useSite();
+  const { find } = words;
+  const { form } = words.findPage;
+  const flatLabel = (id: (typeof flatChoices)[number]["id"]): string => {
+    const stateOfCharge = flatnesses.find((flatness) => flatness.id === id)?.stateOfCharge;
+    return stateOfCharge === undefined ? find.flat[id] : find.flat.left(find.flat[id], `${formats.formatNumber(100 * stateOfCharge, 0)} %`);
+  };
   return (
     <>
       {/* Revealed by its script. */}
       <link rel="stylesheet" href={linkTo("assets/find.css")} />
       <form class="find" hidden data-find={root} novalidate>
         <fieldset class="find-part">
-          <legend>Your battery</legend>
-          <Choice name="voltageV" label="Voltage" choices={voltagesV.map((volts) => ({ id: String(volts), label: `${volts} V` }))} />
+          <legend>{form.battery}</legend>
+          <Choice name="voltageV" label={form.voltage} choices={voltagesV.map((volts) => ({ id: String(volts), label: `${volts} V` }))} />
           <Field
             name="ratedAh"
-            label="Capacity, Ah"
+            label={form.capacity}
             type="number"
             range={questionRanges.ratedAh}
             step="any"
-            hint="As printed, at the 20 h rate"
-            list={batteryClasses.map(({ typicalAh, label }) => ({ value: typicalAh, label }))}
+            hint={form.capacityHint}
+            list={batteryClasses.map(({ typicalAh, label }) => ({ value: typicalAh, label: say(label) ?? label }))}
           />
-          <Choice name="kind" label="Kind" choices={kindChoices} />
-          <Choice name="condition" label="Condition" choices={conditionChoices} />
-        </fieldset>
-        <fieldset class="find-part">
-          <legend>How flat it is</legend>
-          <Choice name="flat" label="How flat" choices={flatChoices} />
-          <Field
-            name="restV"
-            label="Rest voltage, V"
-            type="number"
-            step="0.01"
-            hint="At its posts, after four hours or more of rest, nothing connected"
-          />
-          <Field
-            name="densityAt25C"
-            label="Density of its acid, kg/l"
-            type="number"
-            step="0.001"
-            hint="At 25 °C, mean of the cells. For each 10 °C that the acid is colder, take off 0.006"
-          />
-          <Field
-            name="airC"
-            label="How cold it is there, °C"
-            type="number"
-            range={questionRanges.airC}
-            step="any"
-            hint="The battery has stood there"
+          <Choice name="kind" label={form.kind} choices={kindChoices.map(({ id }) => ({ id, label: find.kinds[id] }))} />
+          <Choice
+            name="condition"
+            label={form.condition}
+            choices={conditionChoices.map(({ id }) => ({ id, label: find.conditions[id] }))}
           />
         </fieldset>
         <fieldset class="find-part">
-          <legend>By when, and the price of power</legend>
-          <Choice name="by" label="Ready by" choices={deadlineChoices} />
-          <Field name="at" label="Date and time" type="datetime-local" hint="On this device's clock" />
-          <Field
-            name="pricePerKWh"
-            label="Price of a kWh"
-            type="number"
-            range={questionRanges.pricePerKWh}
-            step="any"
-            hint="May be left empty; in the currency of the chargers' prices"
-          />
+          <legend>{form.flatHeading}</legend>
+          <Choice name="flat" label={form.flat} choices={flatChoices.map(({ id }) => ({ id, label: flatLabel(id) }))} />
+          <Field name="restV" label={form.restV} type="number" step="0.01" hint={form.restVHint} />
+          <Field name="densityAt25C" label={form.density} type="number" step="0.001" hint={form.densityHint} />
+          <Field name="airC" label={form.air} type="number" range={questionRanges.airC} step="any" hint={form.airHint} />
+        </fieldset>
+        <fieldset class="find-part">
+          <legend>{form.when}</legend>
+          <Choice name="by" label={form.by} choices={deadlineChoices.map(({ id }) => ({ id, label: find.deadlines[id] }))} />
+          <Field name="at" label={form.at} type="datetime-local" hint={form.atHint} />
+          <Field name="pricePerKWh" label={form.price} type="number" range={questionRanges.pricePerKWh} step="any" hint={form.priceHint} />
         </fieldset>
         <p>
-          <button type="submit">Find chargers</button> <button type="reset">Start again</button>
+          <button type="submit">{form.submit}</button> <button type="reset">{form.reset}</button>
         </p>
         <p role="status" data-find-status />
       </form>
-      <script defer src={linkTo("assets/find.js")} />
+      <script defer src={linkTo(scriptPath("find", language))} />
     </>
   );
 }
@@ -202,20 +201,23 @@ function Field({ name, label, type, hint, step, range, list }: FieldProps) {
 }
 
 function Matrix({ matrix }: { matrix: ReadyMatrix }) {
-  const deadlines = matrix.rows[0]?.cells.map(({ deadlineH }) => `in ${deadlineH} h`) ?? [];
+  const { charger, findPage: words } = useSite().words;
+  const { columns, inHours } = charger.forecast;
+  const deadlines = matrix.rows[0]?.cells.map(({ deadlineH }) => inHours(deadlineH)) ?? [];
   return (
-    <Table
-      caption={`Used flooded ${matrix.voltageV} V batteries at ${matrix.airC} °C: which chargers have them ready (95 %) by when, projected`}
-      class="ready-by cards"
-    >
-      <Columns names={["Battery", "How flat", ...deadlines]} />
+    <Table caption={words.matrix(matrix.voltageV, matrix.airC)} class="ready-by cards">
+      <Columns names={[columns.battery, columns.flat, ...deadlines]} />
       <tbody>
         {matrix.rows.map((row) => (
           <tr key={`${row.battery} ${row.flatness}`}>
-            <th scope="row">{row.battery}</th>
-            <td data-label="How flat">{row.flatness}</td>
+            <th scope="row">
+              <Said text={row.battery} />
+            </th>
+            <td data-label={columns.flat}>
+              <Said text={row.flatness} />
+            </td>
             {row.cells.map((cell) => (
-              <td key={cell.deadlineH} data-label={`in ${cell.deadlineH} h`} class="words">
+              <td key={cell.deadlineH} data-label={inHours(cell.deadlineH)} class="words">
                 <Cell cell={cell} />
               </td>
             ))}
@@ -227,23 +229,24 @@ function Matrix({ matrix }: { matrix: ReadyMatrix }) {
 }
 
 function Cell({ cell: { will, may, willNot, notAdvised } }: { cell: MatrixCell }) {
+  const { findPage: words } = useSite().words;
   return (
     <>
       {will.length === 0 ? null : (
         <p>
           <Mark kind="meets">
-            will: <Names modes={will} />
+            {words.will} <Names modes={will} />
           </Mark>
         </p>
       )}
       {may.length === 0 ? null : (
         <p>
           <Mark kind="cannot tell">
-            may: <Names modes={may} />
+            {words.may} <Names modes={may} />
           </Mark>
         </p>
       )}
-      <Rest counts={[willNot > 0 ? `${willNot} will not` : "", notAdvised > 0 ? `${notAdvised} not advised` : ""]} />
+      <Rest counts={[willNot > 0 ? words.willNot(willNot) : "", notAdvised > 0 ? words.notAdvised(notAdvised) : ""]} />
     </>
   );
 }
@@ -257,6 +260,7 @@ function Rest({ counts }: { counts: readonly string[] }) {
 const mostNames = 12;
 
 function Names({ modes }: { modes: readonly NamedMode[] }) {
+  const { findPage: words } = useSite().words;
   const shown = modes.slice(0, mostNames);
   return (
     <>
@@ -270,7 +274,7 @@ function Names({ modes }: { modes: readonly NamedMode[] }) {
           </>
         ),
       )}
-      {modes.length > mostNames ? `; and ${modes.length - mostNames} more` : ""}
+      {modes.length > mostNames ? words.more(modes.length - mostNames) : ""}
     </>
   );
 }

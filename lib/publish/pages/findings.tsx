@@ -3,8 +3,8 @@
 import type { Finding } from "../../nouns/finding.ts";
 import { findingAnchor } from "../links.ts";
 import { Mark } from "./mark.tsx";
-import { sentence } from "./sentence.ts";
 import { MethodLink, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 
 /** Turns a figure's reference (of#id) into a link target; undefined where no page shows it. */
 export type FindFigure = (reference: string) => string | undefined;
@@ -21,27 +21,32 @@ const isFirst = (findings: readonly Finding[], index: number) =>
 
 /** A list of findings, the reasons folded away until asked for. An empty list says that nothing was judged. */
 export function Findings({ findings, find, linkTo }: Props) {
-  if (findings.length === 0) return <p>Nothing was judged here.</p>;
+  const { words } = useSite();
+  if (findings.length === 0) return <p>{words.parts.findings.none}</p>;
   return (
     <ul class="findings">
       {findings.map((finding, index) => (
         <li key={`${finding.id} ${index}`} id={isFirst(findings, index) ? findingAnchor(finding.id) : undefined}>
           <p class="finding-head">
             <Mark kind={finding.weight}>
-              <strong>{finding.subject}</strong>
+              <strong>
+                <Said text={finding.subject} />
+              </strong>
               {finding.subject.endsWith("?") ? " " : ": "}
-              {finding.verdict}
+              <Said text={finding.verdict} />
             </Mark>
           </p>
-          <p>{finding.sentence}</p>
+          <p>
+            <Said text={finding.sentence} />
+          </p>
           {finding.doubts.map((doubt) => (
             <p key={doubt} class="doubt">
-              {sentence(doubt)}
+              <Said text={doubt} asSentence />
             </p>
           ))}
           {finding.wouldSettle === null ? null : (
             <p class="settle">
-              <span class="label">What would settle it</span> {sentence(finding.wouldSettle)}
+              <span class="label">{words.parts.wouldSettle}</span> <Said text={finding.wouldSettle} asSentence />
             </p>
           )}
           <Reasons finding={finding} find={find} linkTo={linkTo} />
@@ -52,22 +57,28 @@ export function Findings({ findings, find, linkTo }: Props) {
 }
 
 function Reasons({ finding, find, linkTo }: Pick<Props, "find" | "linkTo"> & { finding: Finding }) {
-  const judged = useSite().index.methods.some((entry) => entry.id === finding.id);
+  const { index, words } = useSite();
+  const judged = index.methods.some((entry) => entry.id === finding.id);
   if (finding.why.length === 0 && finding.figures.length === 0 && !judged) return null;
   return (
     <details>
       <summary>
-        Why<span class="unseen">: {finding.subject}</span>
+        {words.parts.findings.why}
+        <span class="unseen">
+          : <Said text={finding.subject} />
+        </span>
       </summary>
       <ul data-pagefind-ignore>
         {finding.why.map((reason) => (
-          <li key={reason}>{sentence(reason)}</li>
+          <li key={reason}>
+            <Said text={reason} asSentence />
+          </li>
         ))}
       </ul>
       <RestsOn references={finding.figures} find={find} linkTo={linkTo} />
       {judged ? (
         <p data-pagefind-ignore>
-          <MethodLink method={finding.id}>How this is judged</MethodLink>
+          <MethodLink method={finding.id}>{words.parts.findings.how}</MethodLink>
         </p>
       ) : null}
     </details>
@@ -75,10 +86,11 @@ function Reasons({ finding, find, linkTo }: Pick<Props, "find" | "linkTo"> & { f
 }
 
 function RestsOn({ references, find, linkTo }: Pick<Props, "find" | "linkTo"> & { references: readonly string[] }) {
+  const { words } = useSite();
   if (references.length === 0) return null;
   return (
     <p data-pagefind-ignore>
-      Rests on{" "}
+      {words.parts.findings.restsOn}{" "}
       {references.map((reference, index) => {
         const target = find(reference);
         return (

@@ -1,60 +1,64 @@
 /** What a mode will do on other batteries: the reference battery, ready by when, and a season connected. Projected, and marked so. */
-import { formatAround, formatNumber, withUnit } from "../../units/format.ts";
+import { withUnit } from "../../units/format.ts";
 import { percentShown } from "../find/shown.ts";
 import type { ModeForecastResult } from "../results.ts";
+import { wordFor } from "../words/word-for.ts";
 import { topUpWords } from "./earliest-top-up.ts";
 import type { FindDownload } from "./evidence-list.tsx";
 import { FiguresTable, GroupedFiguresTable } from "./figures-table.tsx";
 import { Absent, Mark } from "./mark.tsx";
-import { sentence } from "./sentence.ts";
-import { MethodLink } from "./site-context.tsx";
+import { MethodLink, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
 type Props = { readonly mode: string; readonly forecast: ModeForecastResult };
 
 /** Hours on the one battery on which all chargers are compared. */
 export function ReferenceSection({ mode, forecast, find }: Props & { readonly find: FindDownload }) {
-  if (forecast.reference === null)
-    return (
-      <p>
-        Mode “{mode}” is for {forecast.nominalVoltageV} V, so it cannot be held against others on the 12 V reference battery.
-      </p>
-    );
+  const { forecast: words } = useSite().words.charger;
+  if (forecast.reference === null) return <p>{words.otherVoltage(mode, `${forecast.nominalVoltageV} V`)}</p>;
   return (
     <>
       <p>
-        Projected for {forecast.reference.words}: <MethodLink method="reference-hours/1">how</MethodLink>. Nobody saw this charge; it is
-        what the charger, as recorded, would do.
+        {words.projectedFor(<Said text={forecast.reference.words} />, (how) => (
+          <MethodLink method="reference-hours/1">{how}</MethodLink>
+        ))}
       </p>
-      <FiguresTable caption={`Mode “${mode}” on the reference battery, projected`} figures={forecast.reference.figures} find={find} />
+      <FiguresTable caption={words.onReference(mode)} figures={forecast.reference.figures} find={find} />
     </>
   );
 }
 
 /** Hours on the bench's own batteries, which their logs make known. Nothing at all where there are none. */
 export function OwnBatteriesSection({ mode, forecast, find }: Props & { readonly find: FindDownload }) {
+  const { forecast: words } = useSite().words.charger;
   const { ownBatteries } = forecast;
   if (ownBatteries.length === 0) return null;
-  const groups = ownBatteries.map(({ test, battery, figures }) => ({ name: `${battery}, found as before test ${test}`, figures }));
-  return <GroupedFiguresTable caption={`Mode “${mode}” on batteries of this bench once more, projected`} groups={groups} find={find} />;
+  const groups = ownBatteries.map(({ test, battery, figures }) => ({ name: words.asBefore(battery, test), figures }));
+  return <GroupedFiguresTable caption={words.onOwnBatteries(mode)} groups={groups} find={find} />;
 }
 
 /** How the mode behaves, as far as it was seen. */
 export function BehaviourSection({ mode, forecast }: Props) {
+  const { forecast: words } = useSite().words.charger;
   return (
     <details>
-      <summary>How mode “{mode}” behaves, as the forecast takes it</summary>
+      <summary>{words.behaves(mode)}</summary>
       <ul>
         {forecast.told.map((step) => (
-          <li key={step}>{step}</li>
+          <li key={step}>
+            <Said text={step} />
+          </li>
         ))}
       </ul>
       {forecast.unknowns.length === 0 ? null : (
         <>
-          <p>Not known of it:</p>
+          <p>{words.notKnownOfIt}</p>
           <ul>
             {forecast.unknowns.map((unknown) => (
-              <li key={unknown}>{sentence(unknown)}</li>
+              <li key={unknown}>
+                <Said text={unknown} asSentence />
+              </li>
             ))}
           </ul>
         </>
@@ -64,16 +68,16 @@ export function BehaviourSection({ mode, forecast }: Props) {
 }
 
 const verdictMarks = { will: "meets", may: "cannot tell", "will not": "short of", "not advised": "caution" } as const;
-const kindWords: Readonly<Record<string, string>> = { flooded: "flooded", AGM: "AGM" };
 
 /** Which batteries are ready by when; a battery at 95 % of what it holds counts as ready. */
 export function ReadyBySection({ mode, forecast }: Props) {
+  const { forecast: words } = useSite().words.charger;
   return (
     <>
       {forecast.readyBy.map(({ construction, airC, cells }) => (
         <ReadyByTable
           key={construction}
-          caption={`Mode “${mode}”: used ${kindWords[construction] ?? construction} batteries at ${airC} °C, ready (95 %) by when, projected`}
+          caption={words.readyBy(mode, wordFor(words.kinds, construction), `${airC} °C`)}
           cells={cells}
           claimed={forecast.claimedAh}
         />
@@ -85,36 +89,38 @@ export function ReadyBySection({ mode, forecast }: Props) {
 type Cells = ModeForecastResult["readyBy"][number]["cells"];
 
 function ReadyByTable({ caption, cells, claimed }: { caption: string; cells: Cells; claimed: ModeForecastResult["claimedAh"] }) {
+  const { formats, words: all } = useSite();
+  const { forecast: words } = all.charger;
+  const ah = (value: number): string => formats.formatStated(value, "");
   const deadlines = cells[0]?.deadlines.map(({ deadlineH }) => deadlineH) ?? [];
   return (
     <Table caption={caption} class="ready-by cards">
-      <Columns names={["Battery", "How flat", ...deadlines.map((hours) => `in ${hours} h`), "Note"]} />
+      <Columns names={[words.columns.battery, words.columns.flat, ...deadlines.map(words.inHours), words.columns.note]} />
       <tbody>
         {cells.map((cell) => (
           <tr key={`${cell.battery} ${cell.flatness}`}>
-            <th scope="row">{cell.battery}</th>
-            <td data-label="How flat">{cell.flatness}</td>
+            <th scope="row">
+              <Said text={cell.battery} />
+            </th>
+            <td data-label={words.columns.flat}>
+              <Said text={cell.flatness} />
+            </td>
             {cell.deadlines.map(({ deadlineH, probability, verdict }) => (
-              <td key={deadlineH} data-label={`in ${deadlineH} h`}>
+              <td key={deadlineH} data-label={words.inHours(deadlineH)}>
                 <Mark kind={verdictMarks[verdict]}>
-                  {verdict} {verdict === "not advised" ? null : <span class="quiet">{percentShown(probability)}</span>}
+                  {all.marks.verdicts[verdict]}{" "}
+                  {verdict === "not advised" ? null : <span class="quiet">{percentShown(probability, formats)}</span>}
                 </Mark>
               </td>
             ))}
             <td class="words">
               {cell.because.map((reason) => (
-                <p key={reason}>{sentence(reason)}</p>
+                <p key={reason}>
+                  <Said text={reason} asSentence />
+                </p>
               ))}
-              {cell.isClaimed === "none" && claimed !== null ? (
-                <p>
-                  Outside the {claimed.low} to {claimed.high} Ah that the maker names.
-                </p>
-              ) : null}
-              {cell.isClaimed === "part" && claimed !== null ? (
-                <p>
-                  Partly outside the {claimed.low} to {claimed.high} Ah that the maker names.
-                </p>
-              ) : null}
+              {cell.isClaimed === "none" && claimed !== null ? <p>{words.outside(ah(claimed.low), ah(claimed.high))}</p> : null}
+              {cell.isClaimed === "part" && claimed !== null ? <p>{words.partlyOutside(ah(claimed.low), ah(claimed.high))}</p> : null}
             </td>
           </tr>
         ))}
@@ -123,72 +129,62 @@ function ReadyByTable({ caption, cells, claimed }: { caption: string; cells: Cel
   );
 }
 
-const placeWords: Readonly<Record<string, string>> = { "cold-shed": "Cold shed", cellar: "Cellar", "warm-garage": "Warm garage" };
-const unseen = "nobody recorded what it does with a full battery";
 const windowMarks = {
-  inside: ["meets", "inside the float window"],
-  below: ["short of", "below the float window: it may not keep the battery full"],
-  above: ["above", "above the float window: it costs water and life"],
-  partly: ["cannot tell", "partly inside the float window"],
-  "holds no voltage": ["note", "holds no voltage: it is off, or goes on and off"],
-  "not known": ["cannot tell", unseen],
+  inside: "meets",
+  below: "short of",
+  above: "above",
+  partly: "cannot tell",
+  "holds no voltage": "note",
+  "not known": "cannot tell",
 } as const;
 
 /** A month connected to a full 60 Ah battery, at three temperatures. */
 export function SeasonSection({ mode, forecast }: Props) {
+  const { marks, charger } = useSite().words;
+  const { season } = charger.forecast;
   if (forecast.season.every(({ inWindow }) => inWindow === "not known"))
     return (
       <p>
-        A month connected in mode “{mode}”: <Absent kind="cannot tell" why={unseen} />
+        {season.unseenLead(mode)} <Absent kind="cannot tell" because={season.unseen} />
       </p>
     );
+  const { columns } = season;
   return (
     <>
-      <Table caption={`Mode “${mode}”, a month connected to a full 60 Ah flooded battery, projected`} class="cards">
-        <Columns
-          names={[
-            "Place",
-            "Voltage held",
-            "Against the float window there",
-            "Energy",
-            "Water, at most",
-            "Top up after, at the earliest",
-            "Restarts a day",
-          ]}
-        />
+      <Table caption={season.caption(mode)} class="cards">
+        <Columns names={[columns.place, columns.held, columns.window, columns.energy, columns.water, columns.topUp, columns.restarts]} />
         <tbody>
           {forecast.season.map((row) => (
             <tr key={row.place}>
               <th scope="row">
-                {placeWords[row.place] ?? row.place}, {row.temperatureC} °C
+                {wordFor(marks.places, row.place)}, {row.temperatureC} °C
               </th>
-              <td data-label="Voltage held" class="number">
+              <td data-label={columns.held} class="number">
                 <Held row={row} />
               </td>
-              <td data-label="Float window">
-                <Mark kind={windowMarks[row.inWindow][0]}>{windowMarks[row.inWindow][1]}</Mark>
-                <span class="quiet block">{between(row.windowV, "V", 2)}</span>
+              <td data-label={columns.windowShort}>
+                <Mark kind={windowMarks[row.inWindow]}>{season.windows[row.inWindow]}</Mark>
+                <span class="quiet block">
+                  <Between {...row.windowV} unit="V" decimals={2} />
+                </span>
               </td>
-              <td data-label="Energy" class="number">
+              <td data-label={columns.energy} class="number">
                 <Told spread={row.mainsKWh} unit="kWh" decimals={1} />
               </td>
-              <td data-label="Water, at most" class="number">
+              <td data-label={columns.water} class="number">
                 <Told spread={row.waterG} unit="g" decimals={0} />
               </td>
-              <td data-label="Top up after, at the earliest" class="number">
-                {row.topUpDays === null ? <Absent kind="cannot tell" /> : topUpWords(row.topUpDays)}
+              <td data-label={columns.topUp} class="number">
+                {row.topUpDays === null ? <Absent kind="cannot tell" /> : topUpWords(row.topUpDays, charger.forecast.topUp)}
               </td>
-              <td data-label="Restarts a day" class="number">
+              <td data-label={columns.restarts} class="number">
                 <Told spread={row.restartsPerDay} unit="" decimals={1} />
               </td>
             </tr>
           ))}
         </tbody>
       </Table>
-      <p class="key">
-        Water is the most that can go, so the time to top up is the earliest. Look at the level each month all the same; purified water
-        only, after charging, never acid.
-      </p>
+      <p class="key">{season.topUpNote}</p>
     </>
   );
 }
@@ -196,14 +192,16 @@ export function SeasonSection({ mode, forecast }: Props) {
 type SeasonRow = ModeForecastResult["season"][number];
 
 function Held({ row: { heldV, inWindow } }: { row: SeasonRow }) {
-  if (heldV !== null) return between(heldV, "V", 2);
+  if (heldV !== null) return <Between {...heldV} unit="V" decimals={2} />;
   return <Absent kind={inWindow === "not known" ? "cannot tell" : "not applicable"} />;
 }
 
 function Told({ spread, unit, decimals }: { spread: SeasonRow["waterG"]; unit: string; decimals: number }) {
-  return spread === null ? <Absent kind="cannot tell" /> : formatAround(spread, unit, decimals);
+  const { formats } = useSite();
+  return spread === null ? <Absent kind="cannot tell" /> : <>{formats.formatAround(spread, unit, decimals)}</>;
 }
 
-function between({ low, high }: { low: number; high: number }, unit: string, decimals: number): string {
-  return withUnit(`${formatNumber(low, decimals)} to ${formatNumber(high, decimals)}`, unit);
+function Between({ low, high, unit, decimals }: { low: number; high: number; unit: string; decimals: number }) {
+  const { between, formatNumber } = useSite().formats;
+  return <>{withUnit(between(formatNumber(low, decimals), formatNumber(high, decimals)), unit)}</>;
 }

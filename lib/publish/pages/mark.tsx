@@ -1,5 +1,7 @@
 /** Marks: a shape and a word for each outcome. The shape alone tells them apart without colour; the word tells it without sight. */
 import type { ComponentChildren } from "preact";
+import type { Absences } from "../../units/absences.ts";
+import { Said, useSpeech } from "./speech.tsx";
 
 /** The shapes, drawn once in each page's sprite (sprite.tsx) and used by name. */
 export type Shape = "tick" | "down" | "up" | "question" | "dashed" | "cross" | "warning" | "dot" | "absent";
@@ -68,16 +70,25 @@ export function Mark({ kind, children }: { kind: string; children: ComponentChil
   );
 }
 
+type AbsentProps = {
+  readonly kind: keyof Absences;
+  /** A reason that the results give. */
+  readonly why?: string | null | undefined;
+  /** A reason in the page's own words. */
+  readonly because?: string;
+};
+
 /** Absence, drawn as an empty frame and said in words; never a zero, never a blank. */
-export function Absent({ kind, why }: { kind: string; why?: string | null | undefined }) {
+export function Absent({ kind, why, because }: AbsentProps) {
+  const { absence } = useSpeech();
   return (
     <span class="absent">
       <svg width="14" height="14" aria-hidden="true">
         <use href={`#${shapeId("absent")}`} />
       </svg>
       <span>
-        {kind}
-        {why ? <span class="why">: {why}</span> : null}
+        {absence(kind)}
+        {why || because ? <span class="why">: {because ?? <Said text={why ?? ""} />}</span> : null}
       </span>
     </span>
   );

@@ -1,11 +1,15 @@
 /** How everything is measured and judged: one overview, and one page for each figure, finding, claim or rule. */
+import type { Language } from "../../nouns/site.ts";
 import { methodPath } from "../links.ts";
 import type { MethodEntry, SiteIndex } from "../results.ts";
 import { renderPage } from "./document.tsx";
-import { Link, siteContext } from "./site-context.tsx";
+import { Link, siteContext, useSite } from "./site-context.tsx";
+import { Said, said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
-const kinds = { figure: "Figures", finding: "Findings", claim: "Claims", rule: "Rules" } as const;
+/** In the order of the page; the id of each section is its English name, whatever the page's language. */
+const kinds = { figure: "figures", finding: "findings", claim: "claims", rule: "rules" } as const;
+const kindIds = ["figure", "finding", "claim", "rule"] as const;
 
 /** The ids of the method pages, each once: a figure of a recording and of a test can share an id and then share a page. */
 export function methodIds(index: SiteIndex): string[] {
@@ -13,45 +17,42 @@ export function methodIds(index: SiteIndex): string[] {
 }
 
 /** Renders the overview with the table of rules. */
-export function renderMethodPage(index: SiteIndex): string {
-  return renderPage(siteContext(index, "method/"), {
-    title: "Method",
-    description: "How each figure is computed, how each claim is judged, and which rules hold on this site.",
+export function renderMethodPage(index: SiteIndex, language: Language): string {
+  const context = siteContext(index, "method/", language);
+  const { method: words } = context.words.reference;
+  return renderPage(context, {
+    title: words.title,
+    description: words.description,
     children: (
       <>
-        <p class="lead">
-          Raw logs and readings go in; figures are computed from them; findings are judged from the figures; pages show the result. Nothing
-          is typed in by hand on the way. This is method version {index.methodVersion}, computed by version {index.toolVersion} of the tool.
-        </p>
-        {Object.entries(kinds).map(([kind, name]) => (
-          <MethodList key={kind} name={name} entries={index.methods.filter((entry) => entry.kind === kind)} />
+        <p class="lead">{words.lead(index.methodVersion, index.toolVersion)}</p>
+        {kindIds.map((kind) => (
+          <MethodList key={kind} id={kinds[kind]} name={words.kinds[kind]} entries={index.methods.filter((entry) => entry.kind === kind)} />
         ))}
-        <h2 id="rules-in-force">Rules and constants</h2>
-        <p>Each is the project's default or was set by this site; either way it was set before the claims were judged.</p>
+        <h2 id="rules-in-force">{words.rules}</h2>
+        <p>{words.rulesLead}</p>
         <RulesTable rules={index.rules} />
-        <h2 id="intervals">Intervals</h2>
-        <p>
-          A value such as 5.84 ± 0.12 A comes with an interval that holds the true value with 95 % probability, worked out from the
-          instrument's accuracy, its resolution and the sampling. The interval is written with two digits and the value to the same place
-          (JCGM 100:2008, 7.2.6). Where the interval is wider on one side its two ends are written out. Where none can be defended, none is
-          shown.
-        </p>
+        <h2 id="intervals">{words.intervals}</h2>
+        <p>{words.intervalsNote}</p>
       </>
     ),
   });
 }
 
-function MethodList({ name, entries }: { name: string; entries: readonly MethodEntry[] }) {
+function MethodList({ id, name, entries }: { id: string; name: string; entries: readonly MethodEntry[] }) {
   if (entries.length === 0) return null;
   const once = entries.filter((entry, index) => entries.findIndex((other) => other.id === entry.id) === index);
   return (
     <>
-      <h2 id={name.toLowerCase()}>{name}</h2>
+      <h2 id={id}>{name}</h2>
       <ul class="columns">
         {once.map((entry) => (
           <li key={entry.id}>
-            <Link to={methodPath(entry.id)}>{entry.label}</Link>
-            {entry.unit === "" ? "" : `, ${entry.unit}`}
+            <Link to={methodPath(entry.id)}>
+              <Said text={entry.label} />
+            </Link>
+            {entry.unit === "" ? "" : ", "}
+            <Unit unit={entry.unit} />
           </li>
         ))}
       </ul>
@@ -60,17 +61,25 @@ function MethodList({ name, entries }: { name: string; entries: readonly MethodE
 }
 
 function RulesTable({ rules }: { rules: SiteIndex["rules"] }) {
-  if (rules.length === 0) return <p>No rules are listed.</p>;
+  const { method: words } = useSite().words.reference;
+  const { columns } = words;
+  if (rules.length === 0) return <p>{words.noRules}</p>;
   return (
-    <Table caption="Rules that hold on this site" class="cards labelled">
-      <Columns names={["Rule", "Value", "Set by", "Source"]} />
+    <Table caption={words.rulesCaption} class="cards labelled">
+      <Columns names={[columns.rule, columns.value, columns.setBy, columns.source]} />
       <tbody>
         {rules.map((rule) => (
           <tr key={rule.id} id={`rule-${rule.id}`}>
-            <th scope="row">{rule.label}</th>
-            <td class="words">{rule.value}</td>
-            <td>{rule.setBy === "this site" ? <strong>this site</strong> : "default"}</td>
-            <td class="words">{rule.source}</td>
+            <th scope="row">
+              <Said text={rule.label} />
+            </th>
+            <td class="words">
+              <Said text={rule.value} />
+            </td>
+            <td>{rule.setBy === "this site" ? <strong>{words.thisSite}</strong> : words.byDefault}</td>
+            <td class="words">
+              <Said text={rule.source} />
+            </td>
           </tr>
         ))}
       </tbody>
@@ -79,19 +88,20 @@ function RulesTable({ rules }: { rules: SiteIndex["rules"] }) {
 }
 
 /** Renders the page of one method. */
-export function renderMethodEntryPage(index: SiteIndex, id: string): string {
+export function renderMethodEntryPage(index: SiteIndex, id: string, language: Language): string {
   const entries = index.methods.filter((entry) => entry.id === id);
   const title = entries[0]?.label ?? id;
-  return renderPage(siteContext(index, methodPath(id)), {
-    title,
-    description: entries[0]?.explain ?? title,
+  const context = siteContext(index, methodPath(id), language);
+  return renderPage(context, {
+    title: said(context, title),
+    description: said(context, entries[0]?.explain ?? title),
     children: (
       <>
         {entries.map((entry) => (
           <Entry key={`${entry.kind} ${entry.method}`} entry={entry} alone={entries.length === 1} />
         ))}
         <p>
-          <Link to="method/">All methods and rules</Link>
+          <Link to="method/">{context.words.reference.method.all}</Link>
         </p>
       </>
     ),
@@ -99,41 +109,53 @@ export function renderMethodEntryPage(index: SiteIndex, id: string): string {
 }
 
 function Entry({ entry, alone }: { entry: MethodEntry; alone: boolean }) {
+  const { method: words } = useSite().words.reference;
+  const { facts } = words;
   return (
     <section>
       {alone ? null : (
         <h2>
-          {entry.label} ({entry.kind})
+          <Said text={entry.label} /> ({words.kind[entry.kind]})
         </h2>
       )}
-      <p class="lead">{entry.explain}</p>
-      {entry.formula === null ? null : <pre class="formula">{entry.formula}</pre>}
+      <p class="lead">
+        <Said text={entry.explain} />
+      </p>
+      {entry.formula === null ? null : (
+        <pre class="formula" lang={useSite().language === "en" ? undefined : "en"}>
+          {entry.formula}
+        </pre>
+      )}
       <dl class="facts">
         <div>
-          <dt>Kind</dt>
-          <dd>{entry.kind}</dd>
+          <dt>{facts.kind}</dt>
+          <dd>{words.kind[entry.kind]}</dd>
         </div>
         <div>
-          <dt>Unit</dt>
-          <dd>{entry.unit === "" ? "none" : entry.unit}</dd>
+          <dt>{facts.unit}</dt>
+          <dd>{entry.unit === "" ? words.noUnit : <Unit unit={entry.unit} />}</dd>
         </div>
         <div>
-          <dt>Method and version</dt>
+          <dt>{facts.version}</dt>
           <dd>
             <code>{entry.method}</code>
           </dd>
         </div>
         <div>
-          <dt>Source</dt>
-          <dd>{entry.source}</dd>
+          <dt>{facts.source}</dt>
+          <dd>
+            <Said text={entry.source} />
+          </dd>
         </div>
         <div>
-          <dt>Checked against</dt>
+          <dt>{facts.checked}</dt>
           <dd>
-            {entry.checkedBy.length === 0 ? "no outside source yet" : null}
+            {entry.checkedBy.length === 0 ? words.notChecked : null}
             <ul class="plain">
               {entry.checkedBy.map((check) => (
-                <li key={check}>{check}</li>
+                <li key={check}>
+                  <Said text={check} />
+                </li>
               ))}
             </ul>
           </dd>
@@ -141,4 +163,9 @@ function Entry({ entry, alone }: { entry: MethodEntry; alone: boolean }) {
       </dl>
     </section>
   );
+}
+
+/** A unit's symbol is the same everywhere; a unit that depends on the record is told in words, which the vocabulary knows. */
+function Unit({ unit }: { unit: string }) {
+  return <>{said(useSite(), unit)}</>;
 }

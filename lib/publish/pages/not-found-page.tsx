@@ -2,28 +2,29 @@
 import { relativeLink } from "../links.ts";
 import type { SiteIndex } from "../results.ts";
 import { renderPage } from "./document.tsx";
-import { Link, siteContext } from "./site-context.tsx";
+import { defaultLanguage, Link, siteContext } from "./site-context.tsx";
 
 /** Links from the server's root where the site knows its address; without one they are relative, which holds at the top level only. */
-function linkFromAnywhere(baseUrl: string | null): (target: string) => string {
-  if (baseUrl === null) return (target) => relativeLink("404.html", target);
+function linkFromAnywhere(baseUrl: string | null): (path: string) => string {
+  if (baseUrl === null) return (path) => relativeLink("404.html", path);
   const root = new URL(baseUrl).pathname.replace(/\/?$/, "/");
-  return (target) => root + relativeLink("", target);
+  return (path) => root + relativeLink("", path);
 }
 
-/** Renders 404.html. */
+/** Renders 404.html, of which a server knows one only: it is in the site's first language. */
 export function renderNotFoundPage(index: SiteIndex): string {
-  return renderPage(siteContext(index, "404.html", index.site.invented, linkFromAnywhere(index.site.baseUrl)), {
-    title: "No such page",
-    description: "This address leads nowhere on this site.",
+  const relative = linkFromAnywhere(index.site.baseUrl);
+  const context = siteContext(index, "404.html", defaultLanguage(index), { relative });
+  const { notFound: words } = context.words.reference;
+  return renderPage(context, {
+    title: words.title,
+    description: words.description,
     hidden: true,
     children: (
       <>
-        <p class="lead">
-          This address leads nowhere. Addresses of published results never change, so the link that brought you here may be mistyped.
-        </p>
+        <p class="lead">{words.lead}</p>
         <p>
-          <Link to="">See all tested chargers</Link>
+          <Link to="">{words.all}</Link>
         </p>
       </>
     ),

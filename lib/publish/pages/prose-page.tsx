@@ -1,4 +1,5 @@
 /** A page of the reviewer's own words: about, policy and so on. */
+import type { Language } from "../../nouns/site.ts";
 import type { ProseResult, SiteIndex } from "../results.ts";
 import { renderPage } from "./document.tsx";
 import { Prose } from "./markup.tsx";
@@ -8,14 +9,20 @@ import { siteContext } from "./site-context.tsx";
 const descriptionLength = 160;
 
 /** Renders a page of prose. */
-export function renderProsePage(index: SiteIndex, prose: ProseResult): string {
-  return renderPage(siteContext(index, `${prose.id}/`), {
+export function renderProsePage(index: SiteIndex, prose: ProseResult, language: Language): string {
+  const context = siteContext(index, `${prose.id}/`, language);
+  const { formats, words } = context;
+  return renderPage(context, {
     title: prose.title,
     description: prose.text.slice(0, descriptionLength),
     children: (
       <>
         {prose.by === null && prose.on === null ? null : (
-          <p class="quiet">{[prose.by === null ? null : `By ${prose.by}`, prose.on].filter((part) => part !== null).join(", ")}</p>
+          <p class="quiet">
+            {[prose.by === null ? null : words.reference.writtenBy(prose.by), prose.on === null ? null : formats.formatDay(prose.on)]
+              .filter((part) => part !== null)
+              .join(", ")}
+          </p>
         )}
         <Prose html={prose.html} language={prose.language} />
       </>

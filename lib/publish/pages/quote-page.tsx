@@ -1,4 +1,7 @@
 /** How others may quote: the rules of the site, and for each charger its figures, its code for other pages, and its citations. */
+
+import type { ComponentChildren } from "preact";
+import type { Language } from "../../nouns/site.ts";
 import { chargerPath } from "../links.ts";
 import {
   cardPath,
@@ -17,38 +20,35 @@ import { frameCode, headlineWords, htmlBlock, type Quotable, quotationLine } fro
 import { standingNotice } from "../outward/standing.ts";
 import type { SiteIndex } from "../results.ts";
 import { renderPage } from "./document.tsx";
-import { Link, MethodLink, siteContext } from "./site-context.tsx";
+import { Link, MethodLink, siteContext, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 
 /** Renders the rules, and the way to each charger's own page. `hasFeed` is false where no date is stated anywhere. */
-export function renderQuotePage(index: SiteIndex, citable: Citable, hasFeed: boolean): string {
-  return renderPage(siteContext(index, siteQuotePath), {
-    title: "How to quote these results",
-    description: "What belongs to a quoted figure, what must not be left out, and text, code and citations to copy.",
+export function renderQuotePage(index: SiteIndex, citable: Citable, hasFeed: boolean, language: Language): string {
+  const context = siteContext(index, siteQuotePath, language);
+  const { quote: words } = context.words.outward;
+  return renderPage(context, {
+    title: words.title,
+    description: words.description,
     children: (
       <>
-        <p class="lead">Anybody may quote these results, a shop and a maker too. A figure is worth as much as what stands beside it.</p>
+        <p class="lead">{words.lead}</p>
         <Rules index={index} />
-        <h2 id="chargers">Figures, cards and code for each charger</h2>
-        {index.chargers.length === 0 ? <p>No charger has been published yet.</p> : null}
+        <h2 id="chargers">{words.chargers}</h2>
+        {index.chargers.length === 0 ? <p>{words.noCharger}</p> : null}
         <ul>
           {index.chargers.map(({ id, name }) => (
             <li key={id}>
-              {name}: <Link to={quotePath(id)}>figures and code to copy</Link> · <Link to={cardPath(id)}>card to print</Link> ·{" "}
-              <Link to={versionsPath(id)}>versions</Link>
+              {name}: <Link to={quotePath(id)}>{words.toCopy}</Link> · <Link to={cardPath(id)}>{words.toPrint}</Link> ·{" "}
+              <Link to={versionsPath(id)}>{words.versions}</Link>
             </li>
           ))}
         </ul>
-        <h2 id="cite">To cite the whole site</h2>
+        <h2 id="cite">{words.citeSite}</h2>
         <Citations citable={citable} />
         <p>
-          <Link to={siteCitationPath}>CITATION.cff</Link> says the same to programs.{" "}
-          {hasFeed ? (
-            <>
-              <Link to={siteFeedPath}>The Atom feed</Link> tells of every result, revision and correction.
-            </>
-          ) : (
-            "There is no feed: a feed needs the site's address and dated results, and the records do not state both."
-          )}
+          {words.toPrograms(<Link to={siteCitationPath}>CITATION.cff</Link>)}{" "}
+          {hasFeed ? words.feed((feed) => <Link to={siteFeedPath}>{feed}</Link>) : words.noFeed}
         </p>
       </>
     ),
@@ -56,89 +56,87 @@ export function renderQuotePage(index: SiteIndex, citable: Citable, hasFeed: boo
 }
 
 function Rules({ index }: { index: SiteIndex }) {
+  const { quote: words } = useSite().words.outward;
+  const { rule } = words;
   return (
     <>
-      <h2 id="rules">Rules</h2>
+      <h2 id="rules">{words.rules}</h2>
       <ol>
-        <li>
-          <strong>A figure goes with its unit, its interval, its condition, its date, its id and a link.</strong> The lines on each
-          charger's page have all six.
-        </li>
-        <li>
-          <strong>No verdict is cropped.</strong> What cannot be told, what was not put to the test and what speaks against the charger
-          belong to it as much as the rest.
-        </li>
-        <li>
-          <strong>Figures are compared only within one method version.</strong> This is version {index.methodVersion};{" "}
-          <Link to="method/">what each method does</Link>. Conditions that differ, such as battery or temperature, are named.
-        </li>
-        <li>
-          <strong>“The recording ended” is not “the charger finished”.</strong> Nor is “not recorded” the same as zero.
-        </li>
-        <li>
-          <strong>A quotation is no endorsement.</strong> There is no seal and no score, and none may be made from these results.
-        </li>
-        <li>
-          <strong>A corrected result is corrected wherever it is quoted.</strong> The embed does so by itself; for text and code, look at
-          the page of versions now and then{index.site.baseUrl === null ? "." : " or follow its feed."}
-        </li>
-        {index.site.invented ? (
-          <li>
-            <strong>These data are invented.</strong> They may be quoted to show how the site works, never as results of a product.
-          </li>
-        ) : null}
+        <Rule lead={rule.whole.lead}>{rule.whole.more}</Rule>
+        <Rule lead={rule.verdict.lead}>{rule.verdict.more}</Rule>
+        <Rule lead={rule.version.lead}>
+          {rule.version.more(index.methodVersion, (methods) => (
+            <Link to="method/">{methods}</Link>
+          ))}
+        </Rule>
+        <Rule lead={rule.ended.lead}>{rule.ended.more}</Rule>
+        <Rule lead={rule.endorsement.lead}>{rule.endorsement.more}</Rule>
+        <Rule lead={rule.corrected.lead}>{rule.corrected.more(index.site.baseUrl !== null)}</Rule>
+        {index.site.invented ? <Rule lead={rule.invented.lead}>{rule.invented.more}</Rule> : null}
       </ol>
-      <p>Licence of data and words: {index.site.licence ?? "not stated; ask the publisher"}.</p>
+      <p>{words.licence(index.site.licence)}</p>
     </>
   );
 }
 
+function Rule({ lead, children }: { lead: string; children: ComponentChildren }) {
+  return (
+    <li>
+      <strong>{lead}</strong> {children}
+    </li>
+  );
+}
+
 /** Renders a charger's figures, code and citations, ready to copy. */
-export function renderChargerQuotePage(quotable: Quotable): string {
+export function renderChargerQuotePage(quotable: Quotable, language: Language): string {
   const { index, charger, headlines, version, fingerprint, invented } = quotable;
-  const context = siteContext(index, quotePath(charger.id), invented);
-  const notice = standingNotice(charger);
+  const context = siteContext(index, quotePath(charger.id), language, { invented });
+  const { quote: words } = context.words.outward;
+  const { speech } = quotable;
+  const notice = standingNotice(charger, speech);
   return renderPage(context, {
-    title: `Quote: ${charger.name}`,
-    description: `Figures of ${charger.name} with unit, condition, date, id and link, and code for other pages.`,
+    title: words.ofCharger(charger.name),
+    description: words.ofChargerDescription(charger.name),
     children: (
       <>
         <p class="lead">
-          Result {versionWords(version)}, method version {index.methodVersion}, fingerprint <code>{fingerprint}</code>.{" "}
-          <Link to={chargerPath(charger.id)}>All results</Link> · <Link to={versionsPath(charger.id)}>Versions</Link> ·{" "}
-          <Link to={siteQuotePath}>Rules for quoting</Link>
+          {words.result(versionWords(version, speech), index.methodVersion, <code>{fingerprint}</code>)}{" "}
+          <Link to={chargerPath(charger.id)}>{words.allResults}</Link> · <Link to={versionsPath(charger.id)}>{words.versionsLink}</Link> ·{" "}
+          <Link to={siteQuotePath}>{words.rulesLink}</Link>
         </p>
         {notice === null ? null : (
           <p>
             <strong>{notice.words}</strong>
           </p>
         )}
-        <h2 id="verdict">The verdict, whole</h2>
+        <h2 id="verdict">{words.verdict}</h2>
         <blockquote>
-          <p>{charger.verdict.sentence}</p>
+          <p>
+            <Said text={charger.verdict.sentence} />
+          </p>
           <ul data-pagefind-ignore>
             {[...headlines.promises, ...headlines.way].map((headline) => (
-              <li key={headline.id}>{headlineWords(headline)}</li>
+              <li key={headline.id}>{headlineWords(headline, speech)}</li>
             ))}
           </ul>
         </blockquote>
-        <h2 id="figures">Single figures</h2>
+        <h2 id="figures">{words.figures}</h2>
         {[...headlines.promises, ...headlines.way].map((headline) => (
           <section key={headline.id} data-pagefind-ignore>
             <h3 id={`quote-${headline.id}`}>{headline.label}</h3>
             <blockquote>{quotationLine(headline, quotable)}</blockquote>
             <p class="quiet">
-              <Link to={headline.path}>Evidence</Link> · <MethodLink method={headline.id}>Method</MethodLink>
+              <Link to={headline.path}>{words.evidence}</Link> · <MethodLink method={headline.id}>{words.method}</MethodLink>
             </p>
           </section>
         ))}
-        <h2 id="embed">In another page</h2>
+        <h2 id="embed">{words.inPage}</h2>
         <Codes quotable={quotable} />
-        <h2 id="card">On paper</h2>
+        <h2 id="card">{words.onPaper}</h2>
         <p>
-          <Link to={cardPath(charger.id)}>Card for the counter, A6</Link>
+          <Link to={cardPath(charger.id)}>{words.counterCard}</Link>
         </p>
-        <h2 id="cite">Citations</h2>
+        <h2 id="cite">{words.citations}</h2>
         <Citations citable={citableCharger(quotable)} />
       </>
     ),
@@ -146,27 +144,26 @@ export function renderChargerQuotePage(quotable: Quotable): string {
 }
 
 function Codes({ quotable }: { quotable: Quotable }) {
+  const { quote: words } = useSite().words.outward;
   const frame = frameCode(quotable);
   const block = htmlBlock(quotable);
   if (frame === null || block === null)
     return (
       <p>
-        This site does not state its address, so there is no code that would work elsewhere.{" "}
-        <Link to={embedPath(quotable.charger.id)}>The page that it would show</Link>
+        {words.noCode} <Link to={embedPath(quotable.charger.id)}>{words.wouldShow}</Link>
       </p>
     );
   return (
     <>
       <p>
-        A frame always shows the <strong>newest</strong> result. It runs no script, sets no cookie and asks nobody else for anything.{" "}
-        <Link to={embedPath(quotable.charger.id)}>See what it shows</Link>
+        {words.frame((newest) => (
+          <strong>{newest}</strong>
+        ))}{" "}
+        <Link to={embedPath(quotable.charger.id)}>{words.seeFrame}</Link>
       </p>
-      <Code name="Code of the frame" text={frame} />
-      <p>
-        A block of text stays as it is on the day it was copied, so it says which version it quotes and links to the page that tells whether
-        there is a newer one. Please copy it whole.
-      </p>
-      <Code name="Code of the block" text={block} />
+      <Code name={words.frameCode} text={frame} />
+      <p>{words.block}</p>
+      <Code name={words.blockCode} text={block} />
     </>
   );
 }
@@ -174,7 +171,7 @@ function Codes({ quotable }: { quotable: Quotable }) {
 function Citations({ citable }: { citable: Citable }) {
   return (
     <>
-      <blockquote>{plainCitation(citable)}</blockquote>
+      <blockquote lang={useSite().language === "en" ? undefined : "en"}>{plainCitation(citable)}</blockquote>
       <Code name="BibTeX" text={bibtex(citable)} />
     </>
   );

@@ -1,12 +1,12 @@
 /** The readings of a test, one visit a row, one column for each thing read. */
 import type { Figure } from "../../nouns/figure.ts";
-import { formatDuration, formatInstant } from "../../units/format.ts";
 import { figureAnchor } from "../links.ts";
 import type { ReadingResult } from "../results.ts";
 import { EvidenceList, type FindDownload } from "./evidence-list.tsx";
 import { FigureValue } from "./figure-value.tsx";
 import { Absent } from "./mark.tsx";
-import { MethodLink } from "./site-context.tsx";
+import { MethodLink, Own, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Table } from "./table.tsx";
 
 /** The columns: each figure id that any reading has, by its first label. */
@@ -17,20 +17,23 @@ function columnsOf(readings: readonly ReadingResult[]): Figure[] {
 }
 
 export function ReadingsTable({ readings, find }: { readings: readonly ReadingResult[]; find: FindDownload }) {
-  if (readings.length === 0) return <p>No readings were taken.</p>;
+  const { readings: words } = useSite().words.test;
+  if (readings.length === 0) return <p>{words.none}</p>;
   const columns = columnsOf(readings);
   return (
-    <Table caption="Readings, one visit a row" class="readings cards labelled short">
+    <Table caption={words.caption} class="readings cards labelled short">
       <thead>
         <tr>
-          <th scope="col">Visit</th>
+          <th scope="col">{words.visit}</th>
           {columns.map((column) => (
             <th key={column.id} scope="col">
-              <MethodLink method={column.method}>{column.label}</MethodLink>
+              <MethodLink method={column.method}>
+                <Said text={column.label} />
+              </MethodLink>
             </th>
           ))}
-          <th scope="col">Noted</th>
-          <th scope="col">Evidence</th>
+          <th scope="col">{words.noted}</th>
+          <th scope="col">{words.evidence}</th>
         </tr>
       </thead>
       <tbody>
@@ -43,6 +46,8 @@ export function ReadingsTable({ readings, find }: { readings: readonly ReadingRe
 }
 
 function ReadingRow({ reading, columns, find }: { reading: ReadingResult; columns: readonly Figure[]; find: FindDownload }) {
+  const { formats, words: all } = useSite();
+  const { readings: words } = all.test;
   const evidence = reading.figures.flatMap((figure) => figure.evidence);
   const rows = evidence.filter(
     (item, index) => evidence.findIndex((other) => other.file === item.file && other.lines?.[0] === item.lines?.[0]) === index,
@@ -51,9 +56,9 @@ function ReadingRow({ reading, columns, find }: { reading: ReadingResult; column
     <tr id={`reading-${reading.number}`}>
       <th scope="row">
         {reading.number}
-        <span class="quiet block">{formatInstant(reading.at)}</span>
+        <span class="quiet block">{formats.formatInstant(reading.at)}</span>
         <span class="quiet block">
-          {formatDuration(reading.atH)}, {reading.connectionsBefore} {reading.connectionsBefore === 1 ? "connection" : "connections"} before
+          {formats.formatDuration(reading.atH)}, {words.before(reading.connectionsBefore)}
         </span>
       </th>
       {columns.map((column) => {
@@ -65,9 +70,13 @@ function ReadingRow({ reading, columns, find }: { reading: ReadingResult; column
         );
       })}
       <td class="words">
-        {reading.charger === null ? null : <p>Charger {reading.charger} on arrival.</p>}
-        {reading.mixed === null ? null : <p>{reading.mixed ? "Acid mixed before reading." : "Acid not mixed before reading."}</p>}
-        {reading.note === null ? null : <p>{reading.note}</p>}
+        {reading.charger === null ? null : <p>{words.charger[reading.charger]}</p>}
+        {reading.mixed === null ? null : <p>{reading.mixed ? words.mixed : words.notMixed}</p>}
+        {reading.note === null ? null : (
+          <p>
+            <Own>{reading.note}</Own>
+          </p>
+        )}
       </td>
       <td>
         <EvidenceList evidence={rows.map(({ column: _, ...row }) => row)} find={find} />

@@ -1,6 +1,6 @@
 /** One recording: what it shows, how it ended, what it adds up to, and how its file was read. */
 
-import { formatBytes, formatDuration, formatInstant, formatNumber } from "../../units/format.ts";
+import { scriptPath } from "../assets.ts";
 import type { Chart } from "../charts/index.ts";
 import { addressPart, logSamplesPath } from "../links.ts";
 import type { RecordingResult } from "../results.ts";
@@ -9,8 +9,8 @@ import { Doubts } from "./doubts.tsx";
 import { type FindDownload, ShortHash } from "./evidence-list.tsx";
 import { FiguresTable } from "./figures-table.tsx";
 import { Mark } from "./mark.tsx";
-import { sentence } from "./sentence.ts";
 import { Link, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { StagesTable } from "./stages-table.tsx";
 
 export const recordingAnchor = (id: string) => `recording-${addressPart(id)}`;
@@ -21,42 +21,43 @@ const endingMark = { charger: "good", recorder: "caution", person: "note", mains
 type Props = { readonly test: string; readonly recording: RecordingResult; readonly chart: Chart | undefined; readonly find: FindDownload };
 
 export function RecordingSection({ test, recording, chart, find }: Props) {
-  const { linkTo } = useSite();
+  const { formats, language, linkTo, root, words: all } = useSite();
+  const { recording: words } = all.test;
   return (
     <section class="recording">
       <h3 id={recordingAnchor(recording.id)}>{recording.id}</h3>
       <p>
-        {formatInstant(recording.start)} to {formatInstant(recording.end)} · <Link to={recording.download}>raw file</Link>,{" "}
-        {formatBytes(recording.bytes)}, <ShortHash sha256={recording.sha256} />
+        {words.fromTo(formats.formatInstant(recording.start), formats.formatInstant(recording.end))} ·{" "}
+        <Link to={recording.download}>{words.rawFile}</Link>, {formats.formatBytes(recording.bytes)},{" "}
+        <ShortHash sha256={recording.sha256} />
       </p>
       <p>
         {recording.characteristic.letters === null ? null : <span class="letters">{recording.characteristic.letters} </span>}
-        {sentence(recording.characteristic.words)}
-        {recording.characteristic.complete ? "" : " The recording ended before the charger did, so the letters may go on."}
+        <Said text={recording.characteristic.words} asSentence />
+        {recording.characteristic.complete ? "" : ` ${words.lettersMayGoOn}`}
       </p>
       <Ending ending={recording.ending} />
       {chart === undefined ? (
-        <p>There are no samples to draw.</p>
+        <p>{words.noSamples}</p>
       ) : (
-        <ChartFigure chart={chart} caption={`Charge profile, ${recording.id}`}>
-          Numbers and shading are the stages of the table below
-          {recording.gaps.length === 0 ? "" : "; dotted boxes are gaps in the log, never bridged"}.{" "}
-          {sentence(`Drawn: ${recording.profile.thinned}`)}
+        <ChartFigure chart={chart} caption={all.charger.profile(recording.id)}>
+          {words.numbers}
+          {recording.gaps.length === 0 ? "" : words.gapsDrawn}. {words.drawn} <Said text={recording.profile.thinned} />.
         </ChartFigure>
       )}
       {chart === undefined ? null : (
         <div
           class="explore"
           hidden
-          data-explore={linkTo(logSamplesPath(test, recording.id)).replace(/index\.html$/, "")}
-          data-script={linkTo("assets/explore.js")}
+          data-explore={root + logSamplesPath(test, recording.id).split("/").map(encodeURIComponent).join("/")}
+          data-script={linkTo(scriptPath("explore", language))}
           data-name={recording.id}
           data-pagefind-ignore
         />
       )}
       <Gaps gaps={recording.gaps} />
       <StagesTable stages={recording.stages} recording={recording.id} />
-      <FiguresTable caption={`Figures of ${recording.id}`} figures={recording.figures} find={find} />
+      <FiguresTable caption={words.figures(recording.id)} figures={recording.figures} find={find} />
       <Doubts doubts={recording.doubts} />
       <ReadAs recording={recording} />
     </section>
@@ -64,24 +65,27 @@ export function RecordingSection({ test, recording, chart, find }: Props) {
 }
 
 function Ending({ ending }: { ending: RecordingResult["ending"] }) {
+  const { parts, test } = useSite().words;
   return (
     <div class="ending">
       <p>
         <Mark kind={endingMark[ending.by]}>
-          <strong>Recording ended by:</strong> {sentence(ending.words)}
-          {ending.by === "charger" ? "" : " Its end is not the end of the charge."}
+          <strong>{test.recording.endedBy}</strong> <Said text={ending.words} asSentence />
+          {ending.by === "charger" ? "" : ` ${test.recording.notTheEnd}`}
         </Mark>
       </p>
       {ending.why.length === 0 ? null : (
         <ul>
           {ending.why.map((reason) => (
-            <li key={reason}>{sentence(reason)}</li>
+            <li key={reason}>
+              <Said text={reason} asSentence />
+            </li>
           ))}
         </ul>
       )}
       {ending.wouldSettle === null ? null : (
         <p class="settle">
-          <span class="label">What would settle it</span> {sentence(ending.wouldSettle)}
+          <span class="label">{parts.wouldSettle}</span> <Said text={ending.wouldSettle} asSentence />
         </p>
       )}
     </div>
@@ -89,14 +93,20 @@ function Ending({ ending }: { ending: RecordingResult["ending"] }) {
 }
 
 function Gaps({ gaps }: { gaps: RecordingResult["gaps"] }) {
+  const { formats, words: all } = useSite();
+  const { recording: words } = all.test;
   if (gaps.length === 0) return null;
   return (
     <p>
-      Gaps in the log:{" "}
+      {words.gaps}{" "}
       {gaps
-        .map(
-          (gap) =>
-            `${formatDuration((gap.endS - gap.startS) / 3600)} from ${formatDuration(gap.startS / 3600)} (lines ${gap.lines[0]}–${gap.lines[1]})`,
+        .map((gap) =>
+          words.gap(
+            formats.formatDuration((gap.endS - gap.startS) / 3600),
+            formats.formatDuration(gap.startS / 3600),
+            gap.lines[0],
+            gap.lines[1],
+          ),
         )
         .join("; ")}
       .
@@ -105,21 +115,27 @@ function Gaps({ gaps }: { gaps: RecordingResult["gaps"] }) {
 }
 
 function ReadAs({ recording: { readAs, sampleRead, rows } }: { recording: RecordingResult }) {
+  const { formats, words: all } = useSite();
+  const { recording: words } = all.test;
   return (
     <details data-pagefind-ignore>
-      <summary>How this file was read</summary>
-      <p>
-        {formatNumber(rows.lines, 0)} lines: {formatNumber(rows.samples, 0)} samples, {rows.blank} blank, {rows.excluded} excluded,{" "}
-        {rows.empty} without values.
-      </p>
+      <summary>{words.readAs}</summary>
+      <p>{words.rows(formats.formatNumber(rows.lines, 0), formats.formatNumber(rows.samples, 0), rows.blank, rows.excluded, rows.empty)}</p>
       <ul>
         {readAs.map((choice) => (
           <li key={choice.what}>
-            {choice.what}: {choice.value} <span class="quiet">({choice.from})</span>
+            <Said text={choice.what} />: {choice.value}{" "}
+            <span class="quiet">
+              (<Said text={choice.from} />)
+            </span>
           </li>
         ))}
       </ul>
-      {sampleRead === null ? null : <p>Read back: {sampleRead}</p>}
+      {sampleRead === null ? null : (
+        <p>
+          {words.readBack} <Said text={sampleRead} />
+        </p>
+      )}
     </details>
   );
 }

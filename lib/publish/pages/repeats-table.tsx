@@ -1,40 +1,42 @@
 /** What a mode showed again and again, and how far it scatters. */
-import { formatInterval, formatNumber, withUnit } from "../../units/format.ts";
+import { withUnit } from "../../units/format.ts";
 import { figureAnchor } from "../links.ts";
 import type { Repeats } from "../results.ts";
 import { FigureValue } from "./figure-value.tsx";
 import type { FindFigure } from "./findings.tsx";
 import { MethodLink, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
 type Props = { readonly mode: string; readonly repeats: readonly Repeats[]; readonly find: FindFigure };
 
 /** One row a quantity; nothing at all where no recording shows any. */
 export function RepeatsTable({ mode, repeats, find }: Props) {
+  const { repeats: words } = useSite().words.parts;
   if (repeats.length === 0) return null;
   return (
-    <Table caption={`The same again: mode “${mode}” over its recordings`} class="repeats cards">
-      <Columns names={["Quantity", "Each recording", "Spread, as a standard deviation with its 95 % interval"]} />
+    <Table caption={words.caption(mode)} class="repeats cards">
+      <Columns names={[words.columns.quantity, words.columns.each, words.columns.spread]} />
       <tbody>
         {repeats.map((quantity) => (
           <tr key={quantity.id}>
             <th scope="row">
-              <MethodLink method={`${quantity.id}/1`}>{quantity.label}</MethodLink>
+              <MethodLink method={`${quantity.id}/1`}>
+                <Said text={quantity.label} />
+              </MethodLink>
             </th>
-            <td data-label="Each recording">
+            <td data-label={words.columns.each}>
               <Runs quantity={quantity} find={find} />
             </td>
-            <td data-label="Spread">
+            <td data-label={words.columns.spreadShort}>
               {quantity.figures.map((figure) => (
                 <p key={figure.id} id={figureAnchor(figure)}>
-                  <MethodLink method={figure.method}>
-                    {figure.id === "spread-within-tests" ? "Connection to connection" : "Test to test"}
-                  </MethodLink>
+                  <MethodLink method={figure.method}>{figure.id === "spread-within-tests" ? words.within : words.between}</MethodLink>
                   {": "}
                   <FigureValue figure={figure} why />
                   {figure.doubts.map((doubt) => (
                     <span key={doubt} class="quiet block">
-                      {doubt}
+                      <Said text={doubt} />
                     </span>
                   ))}
                 </p>
@@ -48,7 +50,7 @@ export function RepeatsTable({ mode, repeats, find }: Props) {
 }
 
 function Runs({ quantity, find }: { quantity: Repeats; find: FindFigure }) {
-  const { linkTo } = useSite();
+  const { linkTo, formats } = useSite();
   const tests = [...new Set(quantity.runs.map((run) => run.test))];
   return (
     <>
@@ -59,8 +61,8 @@ function Runs({ quantity, find }: { quantity: Repeats; find: FindFigure }) {
             .filter((run) => run.test === test)
             .map((run, place) => {
               const target = find(run.figure);
-              const text = withUnit(formatNumber(run.value, 2), quantity.unit);
-              const title = `${run.recording}: ${formatInterval(run.low, run.high, quantity.unit)}`;
+              const text = withUnit(formats.formatNumber(run.value, 2), quantity.unit);
+              const title = `${run.recording}: ${formats.formatInterval(run.low, run.high, quantity.unit)}`;
               return (
                 <span key={run.figure}>
                   {place === 0 ? "" : ", "}

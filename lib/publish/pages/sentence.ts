@@ -6,6 +6,6 @@
  */
 export function sentence(clause: string): string {
   const text = clause.trim();
-  const begun = /^[a-z]+['’]?[a-z]*(?=[\s,:;.]|$)/.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
-  return begun === "" || /[.!?…]["”)]?$/.test(begun) ? begun : `${begun}.`;
+  const begun = /^\p{Ll}+['’]?\p{Ll}*(?=[\s,:;.]|$)/u.test(text) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+  return begun === "" || /[.!?…]["”“)]?$/.test(begun) ? begun : `${begun}.`;
 }

@@ -1,42 +1,49 @@
 /** The stages of a recording, each with the numbers and the rule that decided it. */
 
 import { type Stage, stageKinds } from "../../nouns/stage.ts";
-import { formatDuration, formatInterval, formatNumber, formatQuantity, withUnit } from "../../units/format.ts";
-import { sentence } from "./sentence.ts";
+import { withUnit } from "../../units/format.ts";
+import { useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { Columns, Table } from "./table.tsx";
 
-const limitedBy = {
-  charger: "the charger",
-  throttle: "the charger, throttling itself",
-  battery: "the battery",
-  nobody: "nobody",
-  unknown: "not known",
-} as const;
 const secondsPerHour = 3600;
 
 /** Says so where no stage was found: an empty recording is a result too. */
 export function StagesTable({ stages, recording }: { stages: readonly Stage[]; recording: string }) {
-  if (stages.length === 0) return <p>No stages were found in this recording.</p>;
+  const { formats, words: all } = useSite();
+  const { marks, parts } = all;
+  const { stages: words } = all.test;
+  const { columns } = words;
+  if (stages.length === 0) return <p>{words.none}</p>;
   return (
-    <Table caption={`Stages of ${recording}`} class="stages cards labelled short">
-      <Columns names={["Stage", "From", "Lasts", "Voltage", "Current", "Charge, energy", "Current limited by", "Why"]} />
+    <Table caption={words.caption(recording)} class="stages cards labelled short">
+      <Columns
+        names={[
+          columns.stage,
+          columns.from,
+          columns.lasts,
+          columns.voltage,
+          columns.current,
+          columns.charge,
+          columns.limitedBy,
+          columns.why,
+        ]}
+      />
       <tbody>
         {stages.map((stage, index) => (
           <tr key={stage.startS}>
             <th scope="row">
-              {index + 1} {stageKinds[stage.kind].label}
+              {index + 1} {marks.stages[stage.kind]}
               <span class="quiet block">
-                {stageKinds[stage.kind].letter === null ? "" : `letter ${stageKinds[stage.kind].letter} · `}
-                {stage.confidence}
+                {letterOf(stage) === null ? "" : words.letter(letterOf(stage) ?? "")}
+                {marks.confidences[stage.confidence]}
               </span>
             </th>
             <td>
-              {formatDuration(stage.startS / secondsPerHour)}
-              <span class="quiet block">
-                lines {stage.lines[0]}–{stage.lines[1]}
-              </span>
+              {formats.formatDuration(stage.startS / secondsPerHour)}
+              <span class="quiet block">{parts.evidence.lines(stage.lines[0], stage.lines[1])}</span>
             </td>
-            <td>{formatDuration((stage.endS - stage.startS) / secondsPerHour)}</td>
+            <td>{formats.formatDuration((stage.endS - stage.startS) / secondsPerHour)}</td>
             <td>
               <MeanAndEnds
                 mean={stage.voltageMeanV}
@@ -56,12 +63,14 @@ export function StagesTable({ stages, recording }: { stages: readonly Stage[]; r
               />
             </td>
             <td>
-              {formatQuantity(stage.chargeAh, "Ah", 2)}
-              <span class="quiet block">{formatQuantity(stage.energyWh, "Wh", 1)}</span>
+              {formats.formatQuantity(stage.chargeAh, "Ah", 2)}
+              <span class="quiet block">{formats.formatQuantity(stage.energyWh, "Wh", 1)}</span>
             </td>
-            <td>{limitedBy[stage.limitedBy]}</td>
+            <td>{marks.limiters[stage.limitedBy]}</td>
             <td class="words">
-              <p>{sentence(stage.why)}</p>
+              <p>
+                <Said text={stage.why} asSentence />
+              </p>
               <Taper stage={stage} />
             </td>
           </tr>
@@ -70,6 +79,8 @@ export function StagesTable({ stages, recording }: { stages: readonly Stage[]; r
     </Table>
   );
 }
+
+const letterOf = ({ kind }: Stage): string | null => stageKinds[kind].letter;
 
 type MeanProps = {
   readonly mean: number | null;
@@ -80,27 +91,40 @@ type MeanProps = {
 };
 
 function MeanAndEnds({ mean, spread, start, end, unit }: MeanProps) {
-  if (mean === null) return <>not recorded</>;
+  const { formats, words } = useSite();
+  const { formatNumber, formatQuantity } = formats;
+  if (mean === null) return <>{words.marks.absences["not recorded"]}</>;
   return (
     <>
       {formatQuantity(mean, unit, 2)}
       <span class="quiet block">
         {start === null || end === null ? "" : `${formatNumber(start, 2)} → ${formatNumber(end, 2)}`}
-        {spread === null ? "" : `, spread ${formatNumber(spread, 3)}`}
+        {spread === null ? "" : words.test.stages.spread(formatNumber(spread, 3))}
       </span>
     </>
   );
 }
 
 function Taper({ stage: { taper, taperRefused } }: { stage: Stage }) {
+  const { formats, words } = useSite();
+  const { formatInterval, formatNumber, formatQuantity } = formats;
+  const { taper: told, noTaper } = words.test.stages;
   if (taper !== null) {
     return (
       <p class="quiet">
-        Current falls towards {formatQuantity(taper.levelA, "A", 2)} with a time constant of {withUnit(formatNumber(taper.tauH, 2), "h")} (
-        {formatInterval(taper.tauLowH, taper.tauHighH, "h")}); at the end of the stage {formatQuantity(taper.endCurrentA, "A", 2)} flowed,
-        and about {formatQuantity(taper.stillToComeAh, "Ah", 1)} above that level were still to come.
+        {told(
+          formatQuantity(taper.levelA, "A", 2),
+          withUnit(formatNumber(taper.tauH, 2), "h"),
+          formatInterval(taper.tauLowH, taper.tauHighH, "h"),
+          formatQuantity(taper.endCurrentA, "A", 2),
+          formatQuantity(taper.stillToComeAh, "Ah", 1),
+        )}
       </p>
     );
   }
-  return taperRefused === null ? null : <p class="quiet">No time constant: {taperRefused.replace(/\.$/, "")}.</p>;
+  return taperRefused === null ? null : (
+    <p class="quiet">
+      {noTaper} <Said text={taperRefused.replace(/\.$/, "")} />.
+    </p>
+  );
 }

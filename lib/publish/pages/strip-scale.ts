@@ -1,5 +1,6 @@
 /** What the evidence strip writes: ticks, numbers, letters, and the sentence that stands for the drawing. */
-import { formatDuration, formatNumber, withUnit } from "../../units/format.ts";
+import { withUnit } from "../../units/format.ts";
+import type { Formats } from "../../units/formats.ts";
 import type { Timeline } from "../results.ts";
 
 /** Steps of the time axis, in hours, from which the first that gives few enough ticks is taken. */
@@ -14,7 +15,7 @@ export function axisTicks(spanH: number): number[] {
 }
 
 /** Ticks from two days on are written in days, so that "9 d" stands where "216 h" would. */
-export function tickLabel(hours: number, spanH: number): string {
+export function tickLabel(hours: number, spanH: number, { formatNumber }: Formats): string {
   if (hours === 0) return "0";
   return spanH > 48 ? withUnit(formatNumber(hours / 24, hours % 24 === 0 ? 0 : 1), "d") : withUnit(String(hours), "h");
 }
@@ -48,16 +49,12 @@ export const lettered = (findings: Timeline["findings"]) =>
     .filter((finding) => finding.atH !== null)
     .map((finding, index) => ({ ...finding, atH: finding.atH ?? 0, letter: String.fromCharCode("a".charCodeAt(0) + (index % 26)) }));
 
-const counted = (number: number, one: string, many: string) => `${number} ${number === 1 ? one : many}`;
-
-/** One sentence that says what the drawing shows; the full account is the timeline's own words. */
-export function stripSentence({ spanH, connections, readings }: Timeline): string {
-  const stretches = connections.flatMap((connection) => connection.recorded).length;
-  const unseen = connections.filter((connection) => !connection.endKnown).length;
-  return [
-    `Evidence strip over ${formatDuration(spanH)}: ${counted(connections.length, "connection", "connections")}`,
-    counted(stretches, "recorded stretch", "recorded stretches"),
-    counted(readings.length, "reading", "readings"),
-    unseen === 0 ? "every end is known" : counted(unseen, "end that nobody saw", "ends that nobody saw"),
-  ].join(", ");
+/** What the sentence that stands for the drawing counts; the full account is the timeline's own words. */
+export function stripCounts({ connections, readings }: Timeline) {
+  return {
+    connections: connections.length,
+    stretches: connections.flatMap((connection) => connection.recorded).length,
+    readings: readings.length,
+    unseenEnds: connections.filter((connection) => !connection.endKnown).length,
+  };
 }

@@ -1,6 +1,6 @@
 /** A table with its caption, inside a region that scrolls by itself so that the page never does. */
 import type { ComponentChildren } from "preact";
-import { InventedMark } from "./site-context.tsx";
+import { InventedMark, useSite } from "./site-context.tsx";
 
 type Props = {
   readonly caption: string;
@@ -14,9 +14,10 @@ type Props = {
 
 /** The region can be reached and scrolled by keyboard. Numbers in tables stay out of the word search. */
 export function Table({ caption, children, class: className, sortable = false, isData = true }: Props) {
+  const { words } = useSite();
   return (
     // A region that scrolls must be reachable by keyboard
-    <section class="scroll" tabindex={0} aria-label={`${caption} (table)`} data-pagefind-ignore>
+    <section class="scroll" tabindex={0} aria-label={words.marks.table(caption)} data-pagefind-ignore>
       <table class={className} data-sortable={sortable ? "" : undefined}>
         <caption>
           {caption}

@@ -1,6 +1,7 @@
 /** The page of one test: status and findings first, then every figure down to file and line. */
 
-import { formatBytes, formatInstant } from "../../units/format.ts";
+import type { Language } from "../../nouns/site.ts";
+import { scriptPath } from "../assets.ts";
 import type { TestCharts } from "../charts/index.ts";
 import { figureFinder } from "../figure-finder.ts";
 import { chargerPath, testPath } from "../links.ts";
@@ -22,68 +23,64 @@ import { Mark } from "./mark.tsx";
 import { ReadingsTable } from "./readings-table.tsx";
 import { RecordingSection, recordingAnchor } from "./recording-section.tsx";
 import { sentence } from "./sentence.ts";
-import { Link, siteContext } from "./site-context.tsx";
+import { Link, Own, siteContext, useSite } from "./site-context.tsx";
+import { Said } from "./speech.tsx";
 import { EvidenceStripFigure } from "./strip-figure.tsx";
 import { Columns, Table } from "./table.tsx";
 
-const statusWords = {
-  reached: { mark: "good", words: "The target density was reached" },
-  "not reached": { mark: "unsure", words: "The target density has not been reached" },
-  "not known": { mark: "unsure", words: "Whether the target density was reached is not known" },
-  abandoned: { mark: "bad", words: "The test was given up before the target" },
-  "no target": { mark: "note", words: "No target density was set" },
-} as const;
+const statusMarks = { reached: "good", "not reached": "unsure", "not known": "unsure", abandoned: "bad", "no target": "note" } as const;
 
 const sections = [
-  { id: "findings", name: "Findings" },
-  { id: "witnesses", name: "Cross-examination" },
-  { id: "figures", name: "Figures" },
-  { id: "density", name: "Acid density" },
-  { id: "connections", name: "Connections" },
-  { id: "recordings", name: "Recordings" },
-  { id: "readings", name: "Readings" },
-  { id: "claims", name: "Claims" },
-  { id: "doubts", name: "Doubts" },
-  { id: "conditions", name: "How it was tested" },
-  { id: "downloads", name: "Downloads" },
-];
+  "findings",
+  "witnesses",
+  "figures",
+  "density",
+  "connections",
+  "recordings",
+  "readings",
+  "claims",
+  "doubts",
+  "conditions",
+  "downloads",
+] as const;
 
 /** Renders a test's page from its results and its drawings. */
-export function renderTestPage(results: ResultsFolder, test: TestResult, charts: TestCharts): string {
-  const context = siteContext(results.index, testPath(test.id), results.index.site.invented || test.invented);
+export function renderTestPage(results: ResultsFolder, test: TestResult, charts: TestCharts, language: Language): string {
+  const context = siteContext(results.index, testPath(test.id), language, { invented: results.index.site.invented || test.invented });
   const find = figureFinder([test], results.charger(test.charger.id));
   const findFile = downloadsOf([test]);
-  const status = statusWords[test.status];
+  const { test: words } = context.words;
+  const status = words.statuses[test.status];
   return renderPage(context, {
     title: test.title,
-    description: `${test.charger.name}, ${test.mode.name}, on ${test.battery.name}: ${status.words.toLowerCase()}.`,
+    description: words.description(test.charger.name, test.mode.name, test.battery.name, status),
     children: (
       <>
         <p class="lead">
-          <Link to={chargerPath(test.charger.id)}>{test.charger.name}</Link>, mode “{test.mode.name}”, on {test.battery.name}
+          {words.onBattery(<Link to={chargerPath(test.charger.id)}>{test.charger.name}</Link>, test.mode.name, test.battery.name)}
         </p>
         <p class="status">
-          <Mark kind={status.mark}>
-            <strong>{status.words}</strong>
-            {test.target === null ? "" : `: ${test.target.densityAt25C} kg/l at 25 °C`}
+          <Mark kind={statusMarks[test.status]}>
+            <strong>{status}</strong>
+            {test.target === null ? "" : `: ${words.targetAt25C(context.formats.formatStated(test.target.densityAt25C, ""))}`}
           </Mark>
         </p>
         <StopRule target={test.target} />
-        <Contents sections={sections} />
+        <Contents sections={sections.map((id) => ({ id, name: words.sections[id] }))} />
         <EvidenceStripFigure timeline={test.timeline} />
-        <h2 id="findings">Findings</h2>
+        <h2 id="findings">{words.sections.findings}</h2>
         <Findings findings={test.findings} find={find} linkTo={context.linkTo} />
-        <h2 id="witnesses">Do the witnesses agree?</h2>
+        <h2 id="witnesses">{words.witnessesHeading}</h2>
         <ExaminationSection examination={test.examination} chart={charts.witnesses} />
-        <h2 id="figures">Figures of the whole test</h2>
-        <FiguresTable caption="Each with its interval, method and evidence" figures={test.figures} find={findFile} />
-        <h2 id="density">Acid density</h2>
+        <h2 id="figures">{words.figuresHeading}</h2>
+        <FiguresTable caption={words.figuresCaption} figures={test.figures} find={findFile} />
+        <h2 id="density">{words.sections.density}</h2>
         <Density test={test} charts={charts} />
         <CautionBox sealed={test.battery.sealed} />
-        <h2 id="connections">Connections</h2>
+        <h2 id="connections">{words.sections.connections}</h2>
         <ConnectionsTable test={test} find={findFile} />
-        <h2 id="recordings">Recordings</h2>
-        {test.recordings.length === 0 ? <p>Nothing was recorded; only readings were taken.</p> : null}
+        <h2 id="recordings">{words.sections.recordings}</h2>
+        {test.recordings.length === 0 ? <p>{words.nothingRecorded}</p> : null}
         {test.recordings.map((recording) => (
           <RecordingSection
             key={recording.id}
@@ -93,16 +90,16 @@ export function renderTestPage(results: ResultsFolder, test: TestResult, charts:
             find={findFile}
           />
         ))}
-        <script defer src={context.linkTo("assets/explore-button.js")} />
-        <h2 id="readings">Readings</h2>
+        <script defer src={context.linkTo(scriptPath("explore-button", language))} />
+        <h2 id="readings">{words.sections.readings}</h2>
         <ReadingsTable readings={test.readings} find={findFile} />
-        <h2 id="claims">Claims</h2>
-        <ClaimsTable caption="Claims judged by this test" claims={test.claims} find={find} />
+        <h2 id="claims">{words.sections.claims}</h2>
+        <ClaimsTable caption={words.claimsCaption} claims={test.claims} find={find} />
         <ClaimsKey claims={test.claims} />
-        <h2 id="doubts">Doubts</h2>
-        {test.doubts.length === 0 ? <p>The checks raised no doubts about this test's files.</p> : <Doubts doubts={test.doubts} />}
+        <h2 id="doubts">{words.sections.doubts}</h2>
+        {test.doubts.length === 0 ? <p>{words.noDoubts}</p> : <Doubts doubts={test.doubts} />}
         <Conditions test={test} />
-        <h2 id="downloads">Downloads</h2>
+        <h2 id="downloads">{words.sections.downloads}</h2>
         <Downloads test={test} />
       </>
     ),
@@ -111,43 +108,49 @@ export function renderTestPage(results: ResultsFolder, test: TestResult, charts:
 
 /** What counts as reached, in the reviewer's words and in numbers. */
 function StopRule({ target }: { target: TestResult["target"] }) {
+  const { formats, words } = useSite();
+  const { reachedBy, ruleInNumbers, stopNumbers } = words.test;
   if (target === null || (target.stopRule === null && target.stop === null)) return null;
   const { stop } = target;
   return (
     <p class="quiet">
-      Counted as reached by: {target.stopRule ?? "the rule in numbers"}
-      {stop === null ? "" : ` (${stop.equalReadings} readings equal within ${stop.withinKgPerL} kg/l, ${stop.apartMin} min apart)`}
+      {reachedBy} {target.stopRule === null ? ruleInNumbers : <Own>{target.stopRule}</Own>}
+      {stop === null ? "" : stopNumbers(stop.equalReadings, `${formats.formatStated(stop.withinKgPerL, "")} kg/l`, `${stop.apartMin} min`)}
     </p>
   );
 }
 
 function Density({ test, charts }: { test: TestResult; charts: TestCharts }) {
-  if (charts.density === undefined) {
-    const why = test.battery.sealed ? "The battery is sealed, so its acid cannot be reached." : "No density was read.";
-    return <p>{why}</p>;
-  }
+  const { test: words } = useSite().words;
+  if (charts.density === undefined) return <p>{test.battery.sealed ? words.sealed : words.noDensity}</p>;
   return (
-    <ChartFigure chart={charts.density} caption="Acid density at 25 °C">
-      Diamonds are readings with their 95 % intervals; the dotted line only joins them, nobody looked in between. The values stand under{" "}
-      <a href="#readings">Readings</a>.
+    <ChartFigure chart={charts.density} caption={words.densityCaption}>
+      {words.densityNote((readings) => (
+        <a href="#readings">{readings}</a>
+      ))}
     </ChartFigure>
   );
 }
 
 function ConnectionsTable({ test, find }: { test: TestResult; find: FindDownload }) {
+  const { formats, words: all } = useSite();
+  const { connections: words } = all.test;
+  const { columns } = words;
   return (
     <>
-      <Table caption="Connections, from clamps on to clamps off" class="cards labelled">
-        <Columns names={["Connection", "On", "Off", "How it ended", "Recordings", "Note"]} />
+      <Table caption={words.caption} class="cards labelled">
+        <Columns names={[columns.connection, columns.on, columns.off, columns.ended, columns.recordings, columns.note]} />
         <tbody>
           {test.connections.map((connection) => (
             <tr key={connection.id}>
               <th scope="row">{connection.number}</th>
-              <td>{formatInstant(connection.on)}</td>
-              <td>{connection.off === null ? "not seen" : formatInstant(connection.off)}</td>
-              <td class="words">{sentence(connection.endedWords)}</td>
+              <td>{formats.formatInstant(connection.on)}</td>
+              <td>{connection.off === null ? words.notSeen : formats.formatInstant(connection.off)}</td>
+              <td class="words">
+                <Said text={connection.endedWords} asSentence />
+              </td>
               <td>
-                {connection.recordings.length === 0 ? "nothing recorded" : null}
+                {connection.recordings.length === 0 ? words.nothingRecorded : null}
                 <ul class="plain">
                   {connection.recordings.map((id) => (
                     <li key={id}>
@@ -156,14 +159,14 @@ function ConnectionsTable({ test, find }: { test: TestResult; find: FindDownload
                   ))}
                 </ul>
               </td>
-              <td class="words">{sentence(connection.note ?? "")}</td>
+              <td class="words">{connection.note === null ? null : <Own>{sentence(connection.note)}</Own>}</td>
             </tr>
           ))}
         </tbody>
       </Table>
       <GroupedFiguresTable
-        caption="Figures of each connection"
-        groups={test.connections.map((connection) => ({ name: `Connection ${connection.number}`, figures: connection.figures }))}
+        caption={words.figures}
+        groups={test.connections.map((connection) => ({ name: words.name(connection.number), figures: connection.figures }))}
         find={find}
       />
     </>
@@ -171,42 +174,50 @@ function ConnectionsTable({ test, find }: { test: TestResult; find: FindDownload
 }
 
 function Conditions({ test }: { test: TestResult }) {
+  const { formats, words: all } = useSite();
+  const { test: words } = all;
   return (
     <>
-      <h2 id="conditions">How it was tested</h2>
+      <h2 id="conditions">{words.sections.conditions}</h2>
       <Facts facts={test.facts} />
-      {test.notes === null ? null : <p>{test.notes}</p>}
+      {test.notes === null ? null : (
+        <p>
+          <Own>{test.notes}</Own>
+        </p>
+      )}
       {test.excluded.length === 0 ? null : (
         <>
-          <h3>Left out, and why</h3>
+          <h3>{words.leftOut}</h3>
           <ul>
             {test.excluded.map((item) => (
               <li key={item.what}>
-                {item.what}: {item.why}
+                <Own>
+                  {item.what}: {item.why}
+                </Own>
               </li>
             ))}
           </ul>
         </>
       )}
-      <h3>Battery: {test.battery.name}</h3>
+      <h3>{words.battery(test.battery.name)}</h3>
       <Facts facts={test.battery.facts} />
       {test.instruments.map((instrument) => (
         <section key={`${instrument.role} ${instrument.id}`}>
           <h3>
-            {instrument.role}: {instrument.name}
+            <Said text={instrument.role} />: {instrument.name}
           </h3>
           <Facts facts={instrument.facts} />
         </section>
       ))}
-      <h3>Revisions</h3>
-      {test.revisions.length === 0 ? <p>None since publication.</p> : null}
+      <h3>{words.revisions}</h3>
+      {test.revisions.length === 0 ? <p>{words.noRevisions}</p> : null}
       <ul>
         {test.revisions.map((revision) => (
           <li key={`${revision.on} ${revision.what}`}>
-            {revision.on}: {revision.what}{" "}
+            {formats.formatDay(revision.on)}: <Own>{revision.what}</Own>{" "}
             <span class="quiet">
-              ({revision.why}
-              {revision.noticedBy === null ? "" : `; noticed by ${revision.noticedBy}`})
+              (<Own>{revision.why}</Own>
+              {revision.noticedBy === null ? "" : words.noticedBy(revision.noticedBy)})
             </span>
           </li>
         ))}
@@ -216,34 +227,38 @@ function Conditions({ test }: { test: TestResult }) {
 }
 
 function Downloads({ test }: { test: TestResult }) {
+  const { formats, words: all } = useSite();
+  const { downloads: words } = all.test;
   return (
     <>
       <ul>
         <li>
-          <Link to={packagePath(test.id)}>Everything of this test in one file, zip</Link>: results, records and raw files, with which every
-          figure can be rebuilt.
+          <Link to={packagePath(test.id)}>{words.everything}</Link>
+          {words.everythingNote}
         </li>
         <li>
-          <Link to={`data/tests/${test.id}.json`}>All results of this test, JSON</Link>
+          <Link to={`data/tests/${test.id}.json`}>{words.json}</Link>
         </li>
         <li>
-          <Link to={`data/tests/${test.id}.figures.csv`}>All figures of this test, CSV</Link>
+          <Link to={`data/tests/${test.id}.figures.csv`}>{words.csv}</Link>
         </li>
         <li>
-          <Link to={`${testPath(test.id)}SHA256SUMS`}>SHA256SUMS</Link>: run <code>sha256sum -c SHA256SUMS</code> beside it to see that no
-          raw file has changed since. It shows that the files are the same, not that a reading was right.
+          <Link to={`${testPath(test.id)}SHA256SUMS`}>SHA256SUMS</Link>
+          {words.sums(<code>sha256sum -c SHA256SUMS</code>)}
         </li>
       </ul>
-      <Table caption="Files as they were handed in" class="cards labelled">
-        <Columns names={["File", "What it is", "Size", "SHA-256"]} />
+      <Table caption={words.caption} class="cards labelled">
+        <Columns names={[words.columns.file, words.columns.what, words.columns.size, "SHA-256"]} />
         <tbody>
           {test.files.map((file) => (
             <tr key={file.path}>
               <th scope="row">
                 <Link to={file.download}>{file.path}</Link>
               </th>
-              <td>{file.what}</td>
-              <td>{formatBytes(file.bytes)}</td>
+              <td>
+                <Said text={file.what} />
+              </td>
+              <td>{formats.formatBytes(file.bytes)}</td>
               <td>
                 <code class="hash">{file.sha256}</code>
               </td>

@@ -1,5 +1,5 @@
 /** Who is done first on the reference battery, by draws in which all met the same battery. */
-import { type Contender, rankContenders } from "../../project/compare.ts";
+import { type Contender, pairContenders } from "../../project/compare.ts";
 import type { ComparedMode } from "./compared.ts";
 import type { Statement } from "./differences.ts";
 
@@ -29,7 +29,7 @@ export function finishingOrder(finishers: readonly Finisher[]): Statement[] {
           },
         ],
   );
-  const { pairs, notComparable } = rankContenders(contenders, "less");
+  const { pairs, notComparable } = pairContenders(contenders, "less");
   const count = contenders[0]?.draws.length ?? 0;
   const absent = finishers.flatMap(({ name, reference }) => ("because" in reference ? [{ id: name, because: reference.because }] : []));
   return [

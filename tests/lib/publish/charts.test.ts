@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { chartSpeechIn } from "../../../lib/publish/charts/chart-speech.ts";
 import { densitySentence, densitySeries, densitySpec } from "../../../lib/publish/charts/density-over-time.ts";
 import { drawChargerCharts, drawTestCharts } from "../../../lib/publish/charts/index.ts";
 import { followTheme, palette } from "../../../lib/publish/charts/palette.ts";
@@ -10,16 +11,17 @@ import { fixture } from "../../pages/fixture.ts";
 const [flooded, sealed] = fixture.tests as [TestResult, TestResult];
 const [night, short] = flooded.recordings as [RecordingResult, RecordingResult];
 
+const english = chartSpeechIn("en");
 const drawable = <T>(spec: T | undefined): T => {
   if (spec === undefined) throw new Error("the fixture should give a chart here");
   return spec;
 };
-const profileOf = (recording: RecordingResult) => drawable(profileSpec(recording));
-const densityOf = (test: TestResult) => drawable(densitySpec(test));
+const profileOf = (recording: RecordingResult) => drawable(profileSpec(recording, english));
+const densityOf = (test: TestResult) => drawable(densitySpec(test, english));
 
 describe("the profile", () => {
   it("is not drawn where there are no samples", () => {
-    expect(profileSpec(short)).toBeUndefined();
+    expect(profileSpec(short, english)).toBeUndefined();
   });
 
   it("lifts the pen over a gap: two pieces of line for each quantity", async () => {
@@ -31,7 +33,7 @@ describe("the profile", () => {
   });
 
   it("tells its stages, its gaps and how it ended, in words", () => {
-    const words = profileSentence(night);
+    const words = profileSentence(night, english);
     expect(words).toContain("1 constant current for 5\u202Fh 12\u202Fmin");
     expect(words).toContain("1 gap");
     expect(words).toContain(night.ending.words);
@@ -46,7 +48,7 @@ describe("the profile", () => {
 
 describe("density over time", () => {
   it("is not drawn for a sealed battery", () => {
-    expect(densitySpec(sealed)).toBeUndefined();
+    expect(densitySpec(sealed, english)).toBeUndefined();
   });
 
   it("leaves out the visit at which nothing was read, rather than drawing a zero", () => {
@@ -58,14 +60,14 @@ describe("density over time", () => {
   });
 
   it("names the first and last density and the target", () => {
-    expect(densitySentence(flooded)).toContain("1.1420 ± 0.0048\u202Fkg/l");
-    expect(densitySentence(flooded)).toContain("The target is 1.26 kg/l.");
+    expect(densitySentence(flooded, english)).toContain("1.1420 ± 0.0048\u202Fkg/l");
+    expect(densitySentence(flooded, english)).toContain("The target is 1.26 kg/l.");
   });
 });
 
 describe("drawings", () => {
   it("carry no style attribute, which the page's policy would refuse, and no label on marks", async () => {
-    const { density, profiles } = await drawTestCharts(flooded);
+    const { density, profiles } = await drawTestCharts(flooded, "en");
     const drawings = [density?.svg ?? "", ...[...profiles.values()].map((chart) => chart.svg)];
     expect(drawings).toHaveLength(2);
     for (const svg of drawings) {
@@ -76,7 +78,7 @@ describe("drawings", () => {
   });
 
   it("swap every placeholder for the theme's property", async () => {
-    const { density } = await drawTestCharts(flooded);
+    const { density } = await drawTestCharts(flooded, "en");
     const coloured = [...(density?.svg ?? "").matchAll(/(?:fill|stroke)="(#[0-9a-f]{6})"/g)].map((match) => match[1]);
     expect(coloured).toEqual([]);
     expect(followTheme(`<path fill="${palette.gap.placeholder}"/>`)).toBe(`<path fill="var(--gap,${palette.gap.placeholder})"/>`);
@@ -95,7 +97,7 @@ describe("drawings", () => {
   });
 
   it("stand for each test on a charger's page by its longest recording", async () => {
-    const charts = await drawChargerCharts(fixture.tests);
+    const charts = await drawChargerCharts(fixture.tests, "en");
     expect(charts.get("lantern-first")?.recording.id).toBe("night one.csv");
     expect([...charts.keys()]).toEqual(["lantern-first", "pebble-agm"]);
   });

@@ -1,7 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { topUpWords } from "../../../lib/publish/pages/earliest-top-up.ts";
+import { wordsIn } from "../../../lib/publish/words/index.ts";
 
-const told = (low: number | null, value: number | null) => topUpWords({ low, value }).replaceAll("\u202f", " ");
+const words = wordsIn("en").charger.forecast.topUp;
+
+const told = (low: number | null, value: number | null) => topUpWords({ low, value }, words).replaceAll("\u202f", " ");
 
 describe("the time to top up", () => {
   it("is told in days up to two months, then in months of 365.25 / 12 days, rounded down", () => {

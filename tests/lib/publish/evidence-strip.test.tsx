@@ -1,12 +1,18 @@
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import { EvidenceStrip } from "../../../lib/publish/pages/evidence-strip.tsx";
-import { axisTicks, sharedNumbers, stripSentence } from "../../../lib/publish/pages/strip-scale.ts";
+import { SiteProvider, siteContext } from "../../../lib/publish/pages/site-context.tsx";
+import { axisTicks, sharedNumbers } from "../../../lib/publish/pages/strip-scale.ts";
 import type { TestResult, Timeline } from "../../../lib/publish/results.ts";
 import { fixture } from "../../pages/fixture.ts";
 
 const { timeline } = fixture.tests[0] as TestResult;
-const draw = (drawn: Timeline, size: "row" | "card" | "page" = "page") => renderToString(<EvidenceStrip timeline={drawn} size={size} />);
+const draw = (drawn: Timeline, size: "row" | "card" | "page" = "page") =>
+  renderToString(
+    <SiteProvider value={siteContext(fixture.index, "", "en")}>
+      <EvidenceStrip timeline={drawn} size={size} />
+    </SiteProvider>,
+  );
 const count = (html: string, what: string) => html.split(what).length - 1;
 
 describe("the evidence strip", () => {
@@ -16,7 +22,7 @@ describe("the evidence strip", () => {
 
   it("leaves open the one end that nobody saw", () => {
     expect(count(draw(timeline), 'class="strip-open"')).toBe(1);
-    expect(stripSentence(timeline)).toContain("1 end that nobody saw");
+    expect(draw(timeline)).toContain("1 end that nobody saw");
   });
 
   it("marks every reading in every size", () => {

@@ -9,6 +9,7 @@ import { isComplaint, type StartOfCharge, startOfCharge } from "../../../lib/pub
 import { ReadyBySection } from "../../../lib/publish/pages/forecast-sections.tsx";
 import { SiteProvider, siteContext } from "../../../lib/publish/pages/site-context.tsx";
 import { fixture } from "../../pages/fixture.ts";
+import { englishFind as english } from "./english-find.ts";
 import { publishedForecast, threeStage } from "./find-chargers.ts";
 
 const asked = (behaviour: AskedMode["behaviour"], name = "one"): AskedMode => ({
@@ -28,7 +29,7 @@ const asked = (behaviour: AskedMode["behaviour"], name = "one"): AskedMode => ({
 });
 
 function startOf(question: Question): StartOfCharge {
-  const start = startOfCharge(question);
+  const start = startOfCharge(question, english);
   if (isComplaint(start)) throw new Error(start.words);
   return start;
 }
@@ -50,7 +51,7 @@ describe("a question that is a cell of a charger page's matrix", () => {
       const behaviour = threeStage(currentA);
       const forecast = publishedForecast(behaviour, [kind]);
       const page = renderToString(
-        <SiteProvider value={siteContext(fixture.index, "chargers/one/")}>
+        <SiteProvider value={siteContext(fixture.index, "chargers/one/", "en")}>
           <ReadyBySection mode="ONLY" forecast={forecast} />
         </SiteProvider>,
       );
@@ -67,8 +68,10 @@ describe("a question that is a cell of a charger page's matrix", () => {
       expect(answers.map(({ probability, verdict }) => ({ probability, verdict }))).toEqual(
         cells.flatMap(({ deadlines }) => deadlines.map(({ probability, verdict }) => ({ probability, verdict }))),
       );
-      expect(answers.map(({ because }) => because)).toEqual(cells.flatMap(({ because, deadlines }) => deadlines.map(() => because)));
-      expect(answers.map((answer) => `${answer.verdict} ${sureShown(answer)}`)).toEqual(shownOnPage);
+      expect(answers.map(({ because }) => because.map(english.words.against))).toEqual(
+        cells.flatMap(({ because, deadlines }) => deadlines.map(() => because)),
+      );
+      expect(answers.map((answer) => `${answer.verdict} ${sureShown(answer, english.formats)}`)).toEqual(shownOnPage);
       expect(new Set(answers.map(({ verdict }) => verdict)).size).toBeGreaterThan(1);
     },
     patienceMs,
@@ -104,7 +107,7 @@ describe("an answer", () => {
     expect(late.verdict).toBe("will not");
     expect(late.hoursToReady.value).toBeGreaterThan(2);
     const never = answerTo({ ...defaultQuestion, ratedAh: 200, flat: "very-flat" }, 2, threeStage(0.5));
-    expect(hoursShown(never.hoursToReady, never.horizonH)).toBe("not within 48 h");
+    expect(hoursShown(never.hoursToReady, never.horizonH, english)).toBe("not within 48 h");
   });
 
   it("works the most promising out first, and those whose current is too high for the battery last", () => {
@@ -121,18 +124,18 @@ describe("an answer", () => {
 describe("numbers shown", () => {
   const energy = { value: 0.8, low: 0.7, high: 1.1 };
   it("keeps the ends of an interval, and says where it has none", () => {
-    expect(energyShown(energy)).toBe("0.80\u202FkWh (0.70 to 1.10)");
-    expect(hoursShown({ value: 10, low: 8, high: Number.POSITIVE_INFINITY }, 48)).toMatch(
+    expect(energyShown(energy, english.formats)).toBe("0.80\u202FkWh (0.70 to 1.10)");
+    expect(hoursShown({ value: 10, low: 8, high: Number.POSITIVE_INFINITY }, 48, english)).toMatch(
       /^10\u202Fh \(from 8\u202Fh; in some draws not within 48 h\)$/,
     );
   });
   it("turns energy into money only at a stated price", () => {
-    expect(moneyShown(energy, 0.3, "EUR")).toBe("0.24\u202FEUR (0.21 to 0.33)");
-    expect(moneyShown(energy, 0.3, null)).toBe("0.24 (0.21 to 0.33)");
-    expect(moneyShown(energy, Number.NaN, "EUR")).toBeUndefined();
+    expect(moneyShown(energy, 0.3, "EUR", english)).toBe("0.24\u202FEUR (0.21 to 0.33)");
+    expect(moneyShown(energy, 0.3, null, english)).toBe("0.24 (0.21 to 0.33)");
+    expect(moneyShown(energy, Number.NaN, "EUR", english)).toBeUndefined();
   });
   it("never shows a certainty", () => {
-    expect(percentShown(1)).toBe("more than 98\u202F%");
-    expect(percentShown(0)).toBe("less than 2\u202F%");
+    expect(percentShown(1, english.formats)).toBe("more than 98\u202F%");
+    expect(percentShown(0, english.formats)).toBe("less than 2\u202F%");
   });
 });

@@ -8,13 +8,14 @@ import { defaultQuestion, type Question } from "../../../lib/publish/find/questi
 import { readyMatrices } from "../../../lib/publish/find/ready-matrix.ts";
 import { isComplaint, type StartOfCharge, startOfCharge } from "../../../lib/publish/find/start-of-charge.ts";
 import { voltageWarning } from "../../../lib/publish/find/voltage-warning.ts";
+import { englishFind as english } from "./english-find.ts";
 import { findResults, threeStage } from "./find-chargers.ts";
 
 const results = findResults();
 const data = findDataOf(results);
 const asking = (parts: Partial<Question>): Question => ({ ...defaultQuestion, ...parts });
 function startOf(parts: Partial<Question>): StartOfCharge {
-  const start = startOfCharge(asking(parts));
+  const start = startOfCharge(asking(parts), english);
   if (isComplaint(start)) throw new Error(start.words);
   return start;
 }
@@ -44,13 +45,13 @@ describe("how flat a battery is", () => {
     ["a density that no acid has", { flat: "density", densityAt25C: 12 }, "density"],
     ["no density", { flat: "density" }, "density"],
   ] as const)("is refused for %s", (_, parts, field) => {
-    const start = startOfCharge(asking(parts));
+    const start = startOfCharge(asking(parts), english);
     expect(isComplaint(start) && start.field).toBe(field);
   });
 });
 
 describe("cautions", () => {
-  const sections = (parts: Partial<Question>) => cautionsFor(asking(parts), startOf(parts)).map(({ section }) => section);
+  const sections = (parts: Partial<Question>) => cautionsFor(asking(parts), startOf(parts), english).map(({ section }) => section);
 
   it("warns of frost where a flat battery is cold, and not where it is full or warm", () => {
     expect(sections({ flat: "very-flat", airC: -15 })[0]).toBe("frozen");
@@ -64,23 +65,25 @@ describe("cautions", () => {
   });
 
   it("speaks of very flat, of sealed, of hot, and always of the current", () => {
-    expect(cautionsFor(asking({ flat: "very-flat" }), startOf({ flat: "very-flat" }))[0]?.words).toMatch(/^It is very flat/);
+    expect(cautionsFor(asking({ flat: "very-flat" }), startOf({ flat: "very-flat" }), english)[0]?.words).toMatch(/^It is very flat/);
     expect(sections({ kind: "gel" })).toContain("sealed");
-    expect(cautionsFor(asking({ airC: 45 }), startOf({}))[0]?.words).toMatch(/^It is hot/);
-    expect(cautionsFor(asking({ kind: "gel", ratedAh: 100 }), startOf({ kind: "gel" })).at(-1)?.words).toMatch(/no more than about 20 A/);
+    expect(cautionsFor(asking({ airC: 45 }), startOf({}), english)[0]?.words).toMatch(/^It is hot/);
+    expect(cautionsFor(asking({ kind: "gel", ratedAh: 100 }), startOf({ kind: "gel" }), english).at(-1)?.words).toMatch(
+      /no more than about 20 A/,
+    );
   });
 
   it("names a charger that goes above what such a battery commonly gets, and no other", () => {
-    expect(voltageWarning("AGM", 6, threeStage(8, 15.8))).toMatch(/15\.8 V or more.*14\.8\u202FV.*dry it out/);
-    expect(voltageWarning("flooded", 6, threeStage(8, 15.8))).toMatch(/15\.0\u202FV/);
-    expect(voltageWarning("AGM", 6, threeStage(8, 14.7))).toBeUndefined();
-    expect(voltageWarning("flooded", 3, threeStage(2, 7.8))).toMatch(/7\.5\u202FV/);
+    expect(voltageWarning("AGM", 6, threeStage(8, 15.8), english)).toMatch(/15\.8 V or more.*14\.8\u202FV.*dry it out/);
+    expect(voltageWarning("flooded", 6, threeStage(8, 15.8), english)).toMatch(/15\.0\u202FV/);
+    expect(voltageWarning("AGM", 6, threeStage(8, 14.7), english)).toBeUndefined();
+    expect(voltageWarning("flooded", 3, threeStage(2, 7.8), english)).toMatch(/7\.5\u202FV/);
   });
 });
 
 describe("which chargers are asked", () => {
   const names = (parts: Partial<Question>) => {
-    const { asked, apart } = askedAndApart(asking(parts), data.modes);
+    const { asked, apart } = askedAndApart(asking(parts), data.modes, english);
     expect(asked.length + apart.length).toBe(data.modes.length);
     return { asked: asked.map(({ name }) => name), apart: apart.map(({ mode, because }) => `${mode.name}: ${because}`) };
   };
@@ -103,8 +106,8 @@ describe("beyond the evidence", () => {
   const mode = {
     testedOn: [{ test: "t", title: "T", capacityAh: 60, construction: "flooded-calcium" as const }],
     claimedAh: { low: 40, high: 100 },
-    kindWords: "“wet” (box)",
-    temperatureWords: "“0 to 40 °C” (manual)",
+    kindWords: { words: "wet", from: "box" },
+    temperatureWords: { words: "0 to 40 °C", from: "manual" },
   };
   it.each([
     [{ ratedAh: 60 }, []],
@@ -114,7 +117,7 @@ describe("beyond the evidence", () => {
     [{ kind: "flooded-antimony" }, []],
     [{ airC: -5 }, [/“0 to 40 °C”/]],
   ] as const)("%o", (parts, expected) => {
-    const warnings = beyondEvidence(asking(parts), mode);
+    const warnings = beyondEvidence(asking(parts), mode, english);
     expect(warnings).toHaveLength(expected.length);
     for (const [place, pattern] of expected.entries()) expect(warnings[place]).toMatch(pattern);
   });

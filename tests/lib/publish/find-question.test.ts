@@ -13,6 +13,7 @@ import {
   voltagesV,
   writeQuestion,
 } from "../../../lib/publish/find/question.ts";
+import { englishFind as english } from "./english-find.ts";
 
 const read = (address: string): Question => {
   const query = new URLSearchParams(address);
@@ -62,11 +63,11 @@ describe("a question in an address", () => {
   });
 
   it("names the field that cannot be answered, and none of a sound question", () => {
-    expect(complaintOf(defaultQuestion)).toBeUndefined();
-    expect(complaintOf({ ...defaultQuestion, ratedAh: Number.NaN })?.field).toBe("ah");
-    expect(complaintOf({ ...defaultQuestion, ratedAh: 0 })?.field).toBe("ah");
-    expect(complaintOf({ ...defaultQuestion, airC: 60 })?.field).toBe("air");
-    expect(complaintOf({ ...defaultQuestion, pricePerKWh: -1 })?.field).toBe("kwh");
+    expect(complaintOf(defaultQuestion, english)).toBeUndefined();
+    expect(complaintOf({ ...defaultQuestion, ratedAh: Number.NaN }, english)?.field).toBe("ah");
+    expect(complaintOf({ ...defaultQuestion, ratedAh: 0 }, english)?.field).toBe("ah");
+    expect(complaintOf({ ...defaultQuestion, airC: 60 }, english)?.field).toBe("air");
+    expect(complaintOf({ ...defaultQuestion, pricePerKWh: -1 }, english)?.field).toBe("kwh");
   });
 });
 
@@ -106,9 +107,9 @@ describe("a deadline", () => {
 
   it("is refused where it is no date, has passed, or is more than two weeks away", () => {
     expect(hoursTo("at", friday(), "some day")).toBeUndefined();
-    expect(complaintOfDeadline(undefined)).toMatch(/^State the date/);
-    expect(complaintOfDeadline(0)).toBe("That time has passed.");
-    expect(complaintOfDeadline(400)).toMatch(/two weeks/);
-    expect(complaintOfDeadline(11.5)).toBeUndefined();
+    expect(complaintOfDeadline(undefined, english)).toMatch(/^State the date/);
+    expect(complaintOfDeadline(0, english)).toBe("That time has passed.");
+    expect(complaintOfDeadline(400, english)).toMatch(/two weeks/);
+    expect(complaintOfDeadline(11.5, english)).toBeUndefined();
   });
 });

@@ -25,40 +25,40 @@ const noCharts = { density: undefined, witnesses: undefined, profiles: new Map()
 
 describe("banners and marks", () => {
   it("say on the page, in the title and at each table that data are invented", () => {
-    const html = renderComparisonPage(folder());
+    const html = renderComparisonPage(folder(), "en");
     expect(html).toContain("(invented data)</title>");
     expect(html).toContain("banner-invented");
     expect(html.split('class="invented"').length - 1).toBe(html.split("<caption>").length - 1);
   });
 
   it("say that the publisher sells", () => {
-    expect(renderComparisonPage(folder())).toContain("banner-sells");
+    expect(renderComparisonPage(folder(), "en")).toContain("banner-sells");
   });
 
   it("are absent from a site of real data by somebody who does not sell", () => {
-    expect(renderComparisonPage(folder(honest))).not.toContain("banner");
+    expect(renderComparisonPage(folder(honest), "en")).not.toContain("banner");
   });
 
   it("mark a single invented test on a site of real data", () => {
-    expect(renderTestPage(folder(honest), fixture.tests[0] as TestResult, noCharts)).toContain("banner-invented");
+    expect(renderTestPage(folder(honest), fixture.tests[0] as TestResult, noCharts, "en")).toContain("banner-invented");
   });
 });
 
 describe("words that look like markup", () => {
   it("are shown as words", () => {
-    const html = renderComparisonPage(folder());
+    const html = renderComparisonPage(folder(), "en");
     expect(html).toContain("MOTO &lt;6/12 V> &amp; more");
     expect(html).not.toContain("MOTO <6/12");
   });
 
   it("cannot add an attribute", () => {
     const index = { ...honest, site: { ...honest.site, tagline: '"><script src="//example.org/x.js"></script>' } };
-    expect(renderComparisonPage(folder(index))).not.toContain("<script src=");
+    expect(renderComparisonPage(folder(index), "en")).not.toContain("<script src=");
   });
 });
 
 describe("prose", () => {
-  const page = (html: string): string => renderProsePage(honest, { ...(honest.pages[0] as ProseResult), html });
+  const page = (html: string): string => renderProsePage(honest, { ...(honest.pages[0] as ProseResult), html }, "en");
 
   it("has its links within the site made relative, with or without the leading slash", () => {
     expect(page('<a href="/method/#rules-in-force">m</a>')).toContain('href="../method/index.html#rules-in-force"');
@@ -80,7 +80,7 @@ describe("pages at odd places", () => {
   });
 
   it("says so where nothing was corrected and no policy is stated", () => {
-    const html = renderCorrectionsPage({ ...honest, corrections: [], site: { ...honest.site, correctionsPolicy: null } });
+    const html = renderCorrectionsPage({ ...honest, corrections: [], site: { ...honest.site, correctionsPolicy: null } }, "en");
     expect(html).toContain("Nothing has been corrected so far.");
     expect(html).toContain("states no policy");
   });

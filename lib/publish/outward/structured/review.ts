@@ -5,6 +5,7 @@ import { chargerPath } from "../../links.ts";
 import type { ChargerResult, SiteIndex, TestResult } from "../../results.ts";
 import { chargerPicturePath, wholeAddress } from "../addresses.ts";
 import { eventsOfCharger, publishedOn, undated, versionOf } from "../history.ts";
+import { outwardSpeechIn } from "../outward-speech.ts";
 import { standingNotice } from "../standing.ts";
 
 /**
@@ -32,7 +33,9 @@ export function chargerReview(index: SiteIndex, charger: ChargerResult, tests: r
     review: {
       "@type": "Review",
       author: { "@type": "Organization", name: author },
-      reviewBody: [standingNotice(charger)?.words, charger.verdict.sentence].filter((part) => part !== undefined).join(" "),
+      reviewBody: [standingNotice(charger, outwardSpeechIn("en"))?.words, charger.verdict.sentence]
+        .filter((part) => part !== undefined)
+        .join(" "),
       ...(published === undefined ? {} : { datePublished: published }),
       ...(version === undated ? {} : { dateModified: version }),
       ...notesFor(index, charger.findings),

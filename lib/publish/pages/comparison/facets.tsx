@@ -1,31 +1,38 @@
 /** What a reader can narrow the table by, and which columns stand in it. Revealed by the script: without it the whole table stands. */
+import { useSite } from "../site-context.tsx";
+import { Said, said } from "../speech.tsx";
 import { type Column, facetsOf, type Group } from "./groups.ts";
 
 export function Facets({ groups, columns }: { groups: readonly Group[]; columns: readonly Column[] }) {
+  const { comparison } = useSite().words;
   const facets = facetsOf(groups);
-  const choosable = [{ id: "claims", label: "Against its claims" }, { id: "profile", label: "Charge profile" }, ...columns];
+  const choosable = [
+    { id: "claims", label: comparison.columns.claims },
+    { id: "profile", label: comparison.columns.profile },
+    ...columns.map(({ id, label }) => ({ id, label: <Said text={label} /> })),
+  ];
   return (
     <form class="facets" hidden data-facets>
       {/* On a narrow screen the script closes it, so that the first charger is in sight. */}
       <details class="narrowing" open data-narrowing>
-        <summary>Narrow and sort</summary>
+        <summary>{comparison.filters.narrow}</summary>
         <div class="facet-choices">
           <SortChoice columns={columns} />
           {facets.map((facet) => (
             <fieldset key={facet.id}>
-              <legend>{facet.label}</legend>
+              <legend>{comparison.facets[facet.id]}</legend>
               {facet.choices.map((choice) => (
                 <label key={choice.value}>
                   <input type="checkbox" name={facet.id} value={choice.value} />
-                  {choice.label} <span class="quiet count">{choice.count}</span>
+                  {comparison.choices[choice.value]} <span class="quiet count">{choice.count}</span>
                 </label>
               ))}
             </fieldset>
           ))}
           <details class="columns">
-            <summary>Columns</summary>
+            <summary>{comparison.filters.columns}</summary>
             <fieldset>
-              <legend class="unseen">Columns to show</legend>
+              <legend class="unseen">{comparison.filters.columnsToShow}</legend>
               {choosable.map((column) => (
                 <label key={column.id}>
                   <input type="checkbox" name="column" value={column.id} checked />
@@ -35,15 +42,15 @@ export function Facets({ groups, columns }: { groups: readonly Group[]; columns:
             </fieldset>
           </details>
           <p class="facet-actions">
-            <button type="reset">Show all</button>{" "}
+            <button type="reset">{comparison.filters.showAll}</button>{" "}
             <button type="button" data-copy>
-              Copy link to this view
+              {comparison.filters.copyLink}
             </button>
           </p>
         </div>
       </details>
       <p class="shown" role="status" data-shown>
-        {groups.length} of {groups.length} chargers
+        {comparison.filters.shown(groups.length, groups.length)}
       </p>
     </form>
   );
@@ -51,11 +58,17 @@ export function Facets({ groups, columns }: { groups: readonly Group[]; columns:
 
 /** Stands in for the column headings and their buttons, which a narrow screen has no room for. */
 function SortChoice({ columns }: { columns: readonly Column[] }) {
-  const sortable = [{ id: "charger", label: "Charger" }, { id: "profile", label: "Charge profile" }, ...columns];
+  const speech = useSite();
+  const { comparison } = speech.words;
+  const sortable = [
+    { id: "charger", label: comparison.columns.charger },
+    { id: "profile", label: comparison.columns.profile },
+    ...columns.map(({ id, label }) => ({ id, label: said(speech, label) })),
+  ];
   return (
     <p class="sort-choice">
       <label>
-        Sort by{" "}
+        {comparison.filters.sortBy}{" "}
         <select data-sort-choice>
           {sortable.map((column) => (
             <option key={column.id} value={column.id}>
@@ -65,7 +78,7 @@ function SortChoice({ columns }: { columns: readonly Column[] }) {
         </select>
       </label>
       <button type="button" data-sort-turn>
-        Turn the order
+        {comparison.filters.turn}
       </button>
     </p>
   );

@@ -1,22 +1,15 @@
 /** One charger's row, with its other tests folded under its name. */
 import type { Figure } from "../../../nouns/figure.ts";
-import { formatStated } from "../../../units/format.ts";
 import { chargerPath, testPath } from "../../links.ts";
 import type { ComparisonRow } from "../../results.ts";
+import { wordFor } from "../../words/word-for.ts";
 import { EvidenceStrip } from "../evidence-strip.tsx";
 import { FigureValue } from "../figure-value.tsx";
 import { Absent, Mark } from "../mark.tsx";
-import { Link } from "../site-context.tsx";
+import { Link, useSite } from "../site-context.tsx";
 import { SmallProfile } from "../small-profile.tsx";
+import { Said, said } from "../speech.tsx";
 import { type Column, facetWords, type Group } from "./groups.ts";
-
-const statusWords: Readonly<Record<string, string>> = {
-  reached: "target reached",
-  "not reached": "target not reached",
-  "not known": "whether the target was reached is not known",
-  abandoned: "given up before the target",
-  "no target": "no target set",
-};
 
 type Props = {
   readonly group: Group;
@@ -27,6 +20,7 @@ type Props = {
 };
 
 export function GroupRow({ group, first, rest, find }: Props) {
+  const { comparison, marks } = useSite().words;
   const { shown } = group;
   // A figure that neither page shows, which would be a slip in the results, still leads to the test.
   const targetOf = (figure: Figure | undefined) => (figure && find(`${figure.of}#${figure.id}`)) ?? testPath(shown.test.id);
@@ -45,24 +39,27 @@ export function GroupRow({ group, first, rest, find }: Props) {
         <OtherTests rows={group.others} />
         {/* Revealed by the script, which gathers what is chosen into a link. */}
         <label class="choose" hidden data-choose>
-          <input type="checkbox" name="charger" value={shown.charger.id} /> compare
-          <span class="unseen"> {shown.charger.name} with others</span>
+          <input type="checkbox" name="charger" value={shown.charger.id} /> {comparison.compare}
+          <span class="unseen"> {comparison.withOthers(shown.charger.name)}</span>
         </label>
       </th>
       <td class="seen">
-        <Mark kind={shown.verdict.weight}>{shown.verdict.sentence}</Mark>
+        <Mark kind={shown.verdict.weight}>
+          <Said text={shown.verdict.sentence} />
+        </Mark>
         <EvidenceStrip timeline={shown.timeline} size="row" />
         <Link to={testPath(shown.test.id)}>
-          Evidence<span class="unseen"> of {shown.test.name}</span>
+          {comparison.evidence}
+          <span class="unseen"> {comparison.ofTest(shown.test.name)}</span>
         </Link>
-        , {statusWords[shown.status] ?? shown.status}
+        , {wordFor(comparison.statuses, shown.status)}
       </td>
-      <td data-label="Against its claims" data-column="claims">
+      <td data-label={comparison.columns.claims} data-column="claims">
         <ul class="outcomes">
           {shown.claims.map((claim) => (
             <li key={claim.id}>
               <Mark kind={claim.outcome}>
-                {claim.label}: {claim.outcome}
+                <Said text={claim.label} />: {wordFor(marks.outcomes, claim.outcome)}
               </Mark>
             </li>
           ))}
@@ -70,10 +67,10 @@ export function GroupRow({ group, first, rest, find }: Props) {
         {shown.claims.length === 0 ? <Absent kind="nothing claimed" /> : null}
       </td>
       {first.map(cellOf)}
-      <td data-label="Charge profile" data-value={shown.characteristic ?? ""} data-column="profile">
+      <td data-label={comparison.columns.profile} data-value={shown.characteristic ?? ""} data-column="profile">
         {shown.characteristic === null ? <Absent kind="cannot tell" /> : <span class="letters">{shown.characteristic}</span>}
         {shown.profile === null ? null : (
-          <SmallProfile profile={shown.profile} words={`Profile of voltage and current, ${shown.charger.name}, ${shown.mode.name}`} />
+          <SmallProfile profile={shown.profile} words={comparison.profileOf(shown.charger.name, shown.mode.name)} />
         )}
       </td>
       {rest.map(cellOf)}
@@ -82,29 +79,39 @@ export function GroupRow({ group, first, rest, find }: Props) {
 }
 
 function TestedAs({ row }: { row: ComparisonRow }) {
+  const { words, formats } = useSite();
   const { battery, mode } = row;
   return (
     <span class="quiet block">
-      mode “{mode.name}”, on {battery.name} ({formatStated(battery.nominalVoltageV, "V")}, {formatStated(battery.capacityAh, "Ah")},{" "}
-      {battery.construction})
+      {words.comparison.testedAs(
+        mode.name,
+        battery.name,
+        formats.formatStated(battery.nominalVoltageV, "V"),
+        formats.formatStated(battery.capacityAh, "Ah"),
+        wordFor(words.marks.constructions, battery.construction),
+      )}
     </span>
   );
 }
 
 function OtherTests({ rows }: { rows: readonly ComparisonRow[] }) {
+  const { comparison } = useSite().words;
   if (rows.length === 0) return null;
   return (
     <details class="others">
-      <summary>{rows.length === 1 ? "1 more test" : `${rows.length} more tests`}</summary>
+      <summary>{comparison.moreTests(rows.length)}</summary>
       <ul class="plain">
         {rows.map((row) => (
           <li key={row.test.id}>
             <TestedAs row={row} />
-            <Mark kind={row.verdict.weight}>{row.verdict.sentence}</Mark>{" "}
+            <Mark kind={row.verdict.weight}>
+              <Said text={row.verdict.sentence} />
+            </Mark>{" "}
             <Link to={testPath(row.test.id)}>
-              Evidence<span class="unseen"> of {row.test.name}</span>
+              {comparison.evidence}
+              <span class="unseen"> {comparison.ofTest(row.test.name)}</span>
             </Link>
-            , {statusWords[row.status] ?? row.status}
+            , {wordFor(comparison.statuses, row.status)}
           </li>
         ))}
       </ul>
@@ -120,9 +127,11 @@ type CellProps = {
 };
 
 function FigureCell({ column, figure, target }: CellProps) {
+  const speech = useSite();
+  const label = said(speech, column.label);
   if (figure === undefined) {
     return (
-      <td class="number" data-label={column.label} data-value="" data-column={column.id}>
+      <td class="number" data-label={label} data-value="" data-column={column.id}>
         <Absent kind="not stated" />
       </td>
     );
@@ -132,7 +141,7 @@ function FigureCell({ column, figure, target }: CellProps) {
   return (
     <td
       class="number"
-      data-label={column.label}
+      data-label={label}
       data-value={short(figure.value)}
       data-low={short(figure.low)}
       data-high={short(figure.high)}

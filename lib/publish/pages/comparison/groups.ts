@@ -1,5 +1,6 @@
 /** The rows of the comparison gathered by charger, and what can be chosen between them. */
 import type { ComparisonRow } from "../../results.ts";
+import type { Words } from "../../words/index.ts";
 
 /** A charger: the test that its row shows, and its other tests. */
 export type Group = { readonly shown: ComparisonRow; readonly others: readonly ComparisonRow[] };
@@ -37,18 +38,20 @@ function telling(row: ComparisonRow): number {
   return (row.status === "reached" ? 1e6 : 0) + recordedH;
 }
 
+/** Named by their words, which stand in the table of the comparison's words. */
+type FacetId = keyof Words["comparison"]["facets"];
+type ChoiceId = keyof Words["comparison"]["choices"];
+
 /** What a reader can narrow the table by. A charger has a value where any of its tests has it. */
 export type Facet = {
-  readonly id: string;
-  readonly label: string;
+  readonly id: FacetId;
   /** The choices that any charger has, in order, with how many. */
-  readonly choices: readonly { readonly value: string; readonly label: string; readonly count: number }[];
+  readonly choices: readonly { readonly value: ChoiceId; readonly count: number }[];
 };
 
 type FacetDefinition = {
-  readonly id: string;
-  readonly label: string;
-  readonly choices: readonly { readonly value: string; readonly label: string; readonly fits: (row: ComparisonRow) => boolean }[];
+  readonly id: FacetId;
+  readonly choices: readonly { readonly value: ChoiceId; readonly fits: (row: ComparisonRow) => boolean }[];
 };
 
 const priceOf = (row: ComparisonRow): number | null => row.figures.find(({ id }) => id === "price")?.value ?? null;
@@ -58,52 +61,46 @@ const sizeOf = (row: ComparisonRow): number => row.battery.capacityAh;
 const definitions: readonly FacetDefinition[] = [
   {
     id: "size",
-    label: "Battery tested",
     choices: [
-      { value: "motorcycle", label: "motorcycle, up to 20 Ah", fits: (row) => sizeOf(row) <= 20 },
-      { value: "small-car", label: "small car, 21 to 54 Ah", fits: (row) => sizeOf(row) > 20 && sizeOf(row) < 55 },
-      { value: "car", label: "car, 55 to 79 Ah", fits: (row) => sizeOf(row) >= 55 && sizeOf(row) < 80 },
-      { value: "diesel", label: "diesel, 80 to 109 Ah", fits: (row) => sizeOf(row) >= 80 && sizeOf(row) < 110 },
-      { value: "van", label: "van or boat, from 110 Ah", fits: (row) => sizeOf(row) >= 110 },
+      { value: "motorcycle", fits: (row) => sizeOf(row) <= 20 },
+      { value: "small-car", fits: (row) => sizeOf(row) > 20 && sizeOf(row) < 55 },
+      { value: "car", fits: (row) => sizeOf(row) >= 55 && sizeOf(row) < 80 },
+      { value: "diesel", fits: (row) => sizeOf(row) >= 80 && sizeOf(row) < 110 },
+      { value: "van", fits: (row) => sizeOf(row) >= 110 },
     ],
   },
   {
     id: "kind",
-    label: "Kind of battery",
     choices: [
-      { value: "flooded", label: "flooded", fits: (row) => row.battery.construction.startsWith("flooded") },
-      { value: "efb", label: "EFB", fits: (row) => row.battery.construction === "EFB" },
-      { value: "agm", label: "AGM", fits: (row) => row.battery.construction === "AGM" },
-      { value: "gel", label: "gel", fits: (row) => row.battery.construction === "gel" },
+      { value: "flooded", fits: (row) => row.battery.construction.startsWith("flooded") },
+      { value: "efb", fits: (row) => row.battery.construction === "EFB" },
+      { value: "agm", fits: (row) => row.battery.construction === "AGM" },
+      { value: "gel", fits: (row) => row.battery.construction === "gel" },
     ],
   },
   {
     id: "voltage",
-    label: "Voltage",
-    choices: [6, 12, 24].map((voltageV) => ({
-      value: String(voltageV),
-      label: `${voltageV} V`,
+    choices: ([6, 12, 24] as const).map((voltageV) => ({
+      value: `${voltageV}` as const,
       fits: (row: ComparisonRow) => row.battery.nominalVoltageV === voltageV,
     })),
   },
   {
     id: "price",
-    label: "Price",
     choices: [
-      { value: "30", label: "up to 30", fits: (row) => within(priceOf(row), 0, 30) },
-      { value: "60", label: "30 to 60", fits: (row) => within(priceOf(row), 30, 60) },
-      { value: "100", label: "60 to 100", fits: (row) => within(priceOf(row), 60, 100) },
-      { value: "more", label: "more than 100", fits: (row) => within(priceOf(row), 100, Number.POSITIVE_INFINITY) },
-      { value: "unknown", label: "not stated", fits: (row) => priceOf(row) === null },
+      { value: "30", fits: (row) => within(priceOf(row), 0, 30) },
+      { value: "60", fits: (row) => within(priceOf(row), 30, 60) },
+      { value: "100", fits: (row) => within(priceOf(row), 60, 100) },
+      { value: "more", fits: (row) => within(priceOf(row), 100, Number.POSITIVE_INFINITY) },
+      { value: "unknown", fits: (row) => priceOf(row) === null },
     ],
   },
   {
     id: "outcome",
-    label: "Outcome",
     choices: [
-      { value: "reached", label: "brought a battery back to full", fits: (row) => row.status === "reached" },
-      { value: "not-reached", label: "did not", fits: (row) => row.status === "not reached" || row.status === "abandoned" },
-      { value: "open", label: "not known", fits: (row) => row.status === "no target" || row.status === "not known" },
+      { value: "reached", fits: (row) => row.status === "reached" },
+      { value: "not-reached", fits: (row) => row.status === "not reached" || row.status === "abandoned" },
+      { value: "open", fits: (row) => row.status === "no target" || row.status === "not known" },
     ],
   },
 ];
@@ -115,13 +112,11 @@ function within(price: number | null, above: number, upTo: number): boolean {
 /** The facets in which chargers differ: one with a single choice tells nothing apart. */
 export function facetsOf(groups: readonly Group[]): Facet[] {
   return definitions
-    .map(({ id, label, choices }) => ({
+    .map(({ id, choices }) => ({
       id,
-      label,
       choices: choices
         .map((choice) => ({
           value: choice.value,
-          label: choice.label,
           count: groups.filter(({ shown, others }) => [shown, ...others].some(choice.fits)).length,
         }))
         .filter((choice) => choice.count > 0),

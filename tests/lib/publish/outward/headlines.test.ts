@@ -1,14 +1,16 @@
 import { describe, expect, it } from "vitest";
 import type { JudgedClaim, Outcome } from "../../../../lib/nouns/finding.ts";
 import { hardestTest, headlinesOf } from "../../../../lib/publish/outward/headlines.ts";
+import { outwardSpeechIn } from "../../../../lib/publish/outward/outward-speech.ts";
 import type { ChargerResult, TestResult } from "../../../../lib/publish/results.ts";
 import { first, publishedResults } from "./published.ts";
 
 const { chargers, tests } = publishedResults();
 const lantern = first(chargers);
 const lanternTest = first(tests);
+const english = outwardSpeechIn("en");
 const all = (charger: ChargerResult, of: readonly TestResult[]) => {
-  const { promises, way } = headlinesOf(charger, of);
+  const { promises, way } = headlinesOf(charger, of, english);
   return [...promises, ...way];
 };
 
@@ -50,13 +52,13 @@ describe("the six figures", () => {
   });
 
   it("say what was promised, and where it is printed", () => {
-    expect(first(headlinesOf(lantern, [lanternTest]).promises).claimed).toBe("8\u202FA (label)");
+    expect(first(headlinesOf(lantern, [lanternTest], english).promises).claimed).toBe("8\u202FA (label)");
   });
 });
 
 describe("a charger of several modes", () => {
   it("shows the least favourable, and names what the others say", () => {
-    const shown = first(headlinesOf(withModes("meets", "short of", "cannot tell"), []).promises);
+    const shown = first(headlinesOf(withModes("meets", "short of", "cannot tell"), [], english).promises);
     expect(shown.outcome?.words).toBe("short of the claim");
     expect(shown.others).toBe("mode “mode 0”: meets; mode “mode 2”: cannot tell");
   });
@@ -67,7 +69,7 @@ describe("a charger of several modes", () => {
       ["above", "meets"],
       ["not put to the test", "short of"],
     ] as Outcome[][])
-      expect(first(headlinesOf(withModes(...outcomes), []).promises).outcome?.kind).toMatch(/above|short of/);
+      expect(first(headlinesOf(withModes(...outcomes), [], english).promises).outcome?.kind).toMatch(/above|short of/);
   });
 });
 
@@ -75,7 +77,7 @@ describe("a charger that is left connected", () => {
   const claims = [{ ...current, id: "claim-season", outcome: "meets" as const, measured: 13.5, low: 13.4, high: 13.6, unit: "V" }];
   const finding = first(lantern.findings);
   const kept: ChargerResult = { ...lantern, modes: [{ ...mode, claims }], findings: [] };
-  const seasonOf = (charger: ChargerResult) => headlinesOf(charger, [lanternTest]).promises[2];
+  const seasonOf = (charger: ChargerResult) => headlinesOf(charger, [lanternTest], english).promises[2];
 
   it("is told by its promise, with the voltage it holds", () => {
     expect(seasonOf(kept)).toMatchObject({ text: "holds 13.50 ± 0.10\u202FV", outcome: { words: "meets the claim" } });
@@ -83,7 +85,7 @@ describe("a charger that is left connected", () => {
 
   it("is told by a finding that is graver than its promise", () => {
     const grave = { ...finding, id: "float-window", verdict: "no", weight: "bad" as const };
-    expect(seasonOf({ ...kept, findings: [grave] })?.outcome).toEqual({ kind: "bad", words: "no" });
+    expect(seasonOf({ ...kept, findings: [grave] })?.outcome).toEqual({ kind: "bad", id: "no", words: "no" });
   });
 
   it("is not put to the test where nothing tells", () => {
@@ -111,7 +113,7 @@ describe("the hardest test", () => {
 
   it("is undefined of none, and named among how many", () => {
     expect(hardestTest([])).toBeUndefined();
-    const { wayOthers } = headlinesOf(lantern, [test("a", "reached", 20), test("b", "abandoned", null), test("c", "reached", 5)]);
+    const { wayOthers } = headlinesOf(lantern, [test("a", "reached", 20), test("b", "abandoned", null), test("c", "reached", 5)], english);
     expect(wayOthers).toBe("The hardest of 3 tests is shown. The others: full density reached (2).");
   });
 });

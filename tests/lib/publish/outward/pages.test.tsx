@@ -12,11 +12,11 @@ import { folderOf, publishedResults } from "./published.ts";
 
 type Changes = Parameters<typeof publishedResults>[0];
 const ids = publishedResults().chargers.map(({ id }) => id);
-const quotableOf = (results: Results, id = "lantern-eight") => quotableCharger(folderOf(results), { [id]: "0123456789ab" }, id);
+const quotableOf = (results: Results, id = "lantern-eight") => quotableCharger(folderOf(results), { [id]: "0123456789ab" }, id, "en");
 const quotable = (changes?: Changes, id?: string) => quotableOf(publishedResults(changes), id);
-const card = (changes?: Changes, id?: string) => renderCardPage(quotable(changes, id));
-const embed = (changes?: Changes, id?: string) => renderEmbedPage(quotable(changes, id));
-const quote = (changes?: Changes, id?: string) => renderChargerQuotePage(quotable(changes, id));
+const card = (changes?: Changes, id?: string) => renderCardPage(quotable(changes, id), "en");
+const embed = (changes?: Changes, id?: string) => renderEmbedPage(quotable(changes, id), "en");
+const quote = (changes?: Changes, id?: string) => renderChargerQuotePage(quotable(changes, id), "en");
 
 const withCorrection = (kind: string, changesVerdict: boolean): Results => {
   const results = publishedResults();
@@ -60,13 +60,13 @@ describe("card and embed", () => {
 
   it("tell before the verdict that a result was withdrawn or its verdict changed", () => {
     for (const render of [renderCardPage, renderEmbedPage]) {
-      const withdrawn = render(quotableOf(withCorrection("withdrawal", false)));
+      const withdrawn = render(quotableOf(withCorrection("withdrawal", false)), "en");
       const [head = "", body = ""] = withdrawn.split("<body");
       expect(head).not.toContain("Withdrawn");
       expect(body.indexOf("Withdrawn on 2026-05-01")).toBeGreaterThan(0);
       expect(body.indexOf("Withdrawn on 2026-05-01")).toBeLessThan(body.indexOf("three quarters of the current"));
-      expect(render(quotableOf(withCorrection("correction", true)))).toContain("Verdict changed on 2026-05-01: Now it fails");
-      expect(render(quotableOf(withCorrection("correction", false)))).not.toContain("2026-05-01: Now it fails");
+      expect(render(quotableOf(withCorrection("correction", true)), "en")).toContain("Verdict changed on 2026-05-01: Now it fails");
+      expect(render(quotableOf(withCorrection("correction", false)), "en")).not.toContain("2026-05-01: Now it fails");
     }
   });
 
@@ -102,10 +102,10 @@ describe("the embed", () => {
 
 describe("how to quote a charger", () => {
   it("has every figure and outcome of the verdict, the open ones too", () => {
-    const { headlines } = quotable({}, "pebble-trickle");
+    const { headlines, speech } = quotable({}, "pebble-trickle");
     for (const headline of [...headlines.promises, ...headlines.way])
       expect(quote({}, "pebble-trickle").replaceAll("&lt;", "<").replaceAll("&amp;", "&").replaceAll("&quot;", '"')).toContain(
-        headlineWords(headline),
+        headlineWords(headline, speech),
       );
   });
 
@@ -121,7 +121,7 @@ describe("how to quote a charger", () => {
 });
 
 describe("how to quote the site", () => {
-  const page = (results: Results, hasFeed = true) => renderQuotePage(results.index, citableSite(folderOf(results)), hasFeed);
+  const page = (results: Results, hasFeed = true) => renderQuotePage(results.index, citableSite(folderOf(results)), hasFeed, "en");
 
   it("states the rules, and that invented data are no results", () => {
     const html = page(publishedResults());
@@ -143,7 +143,7 @@ describe("how to quote the site", () => {
 });
 
 describe("the versions of a result", () => {
-  const versions = (results: Results, id = "lantern-eight") => renderVersionsPage(folderOf(results), quotableOf(results, id));
+  const versions = (results: Results, id = "lantern-eight") => renderVersionsPage(folderOf(results), quotableOf(results, id), "en");
 
   it("have a place each, the newest first, and say whether they still hold", () => {
     const html = versions(publishedResults());

@@ -2,6 +2,7 @@ import { createRequire } from "node:module";
 import { Resvg } from "@resvg/resvg-js";
 import { describe, expect, it } from "vitest";
 import { headlinesOf } from "../../../../lib/publish/outward/headlines.ts";
+import { outwardSpeechIn } from "../../../../lib/publish/outward/outward-speech.ts";
 import {
   chargerPictureText,
   type PictureText,
@@ -14,7 +15,7 @@ import { first, publishedResults } from "./published.ts";
 const { index, chargers, tests } = publishedResults();
 const textsOf = (charger: (typeof chargers)[number]): PictureText => {
   const ofCharger = tests.filter((test) => test.charger.id === charger.id);
-  return chargerPictureText(index, charger, headlinesOf(charger, ofCharger), "2026-04-02", true);
+  return chargerPictureText(index, charger, headlinesOf(charger, ofCharger, outwardSpeechIn("en")), "2026-04-02", true);
 };
 const lantern = textsOf(first(chargers));
 const wide: PictureText = { ...lantern, title: "WWW MMM ".repeat(9).trim(), verdict: "Wammmm wommm ".repeat(20).trim() };

@@ -43,6 +43,6 @@ describe("the QR code", () => {
   });
 
   it("says its address to those who cannot see it", () => {
-    expect(renderToString(<QrCode address={address} />)).toContain(`aria-label="QR code of ${address}"`);
+    expect(renderToString(<QrCode address={address} words={`QR code of ${address}`} />)).toContain(`aria-label="QR code of ${address}"`);
   });
 });

@@ -5,7 +5,7 @@ import { frameCode, htmlBlock, type Quotable, quotationLine } from "../../../../
 import { folderOf, publishedResults } from "./published.ts";
 
 const quotable = (changes?: Parameters<typeof publishedResults>[0], id = "lantern-eight"): Quotable =>
-  quotableCharger(folderOf(publishedResults(changes)), { [id]: "0123456789ab" }, id);
+  quotableCharger(folderOf(publishedResults(changes)), { [id]: "0123456789ab" }, id, "en");
 const headlines = ({ headlines: { promises, way } }: Quotable) => [...promises, ...way];
 const text = (value: string | null): string => {
   if (value === null) throw new Error("expected code, found none");

@@ -7,7 +7,7 @@ import { fixture } from "../../../pages/fixture.ts";
 const digest = "a".repeat(64);
 const listOf = (...evidence: Parameters<typeof EvidenceList>[0]["evidence"][number][]) =>
   renderToString(
-    <SiteProvider value={siteContext(fixture.index, "tests/example/")}>
+    <SiteProvider value={siteContext(fixture.index, "tests/example/", "en")}>
       <EvidenceList evidence={evidence} find={(file) => `raw/${file}`} />
     </SiteProvider>,
   );

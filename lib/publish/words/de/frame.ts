@@ -1,0 +1,31 @@
+import type { frame as source } from "../en/frame.ts";
+
+export const frame: typeof source = {
+  languageName: "Deutsch",
+  languages: "Sprachen",
+  skip: "Zum Inhalt",
+  site: "Website",
+  sections: {
+    compare: "Vergleich",
+    find: "Finden",
+    method: "Methode",
+    data: "Daten",
+    quote: "Zitieren",
+    cautions: "Sicherheit",
+    corrections: "Berichtigungen",
+  },
+  search: "Suche",
+  aboutData: "Zu den Daten und zum Herausgeber",
+  inventedTitle: (title) => `${title} (erfundene Daten)`,
+  inventedLead: "Erfundene Daten.",
+  inventedNote: "Ladegeräte, Batterien und Messungen auf dieser Seite sind erfunden, um zu zeigen, wie die Website funktioniert.",
+  sellsLead: "Der Herausgeber verkauft Ladegeräte oder Batterien.",
+  sellsNote: "Lesen Sie die Ergebnisse in diesem Wissen; jeder Wert führt zu seinem Beleg.",
+  notStated: "nicht angegeben",
+  licence: "Lizenz der Daten und Texte",
+  method: "Methode",
+  version: (version) => `Version ${version}`,
+  morePages: "Weitere Seiten",
+  signs: "Was die Zeichen bedeuten",
+  onThisPage: "Auf dieser Seite",
+};

@@ -1,0 +1,31 @@
+import { cautions } from "./cautions.ts";
+import { charger } from "./charger.tsx";
+import { charts } from "./charts.ts";
+import { comparison } from "./comparison.ts";
+import { find } from "./find.ts";
+import { findPage } from "./find-page.tsx";
+import { frame } from "./frame.ts";
+import { labels } from "./labels.ts";
+import { marks } from "./marks.ts";
+import { outward } from "./outward.tsx";
+import { parts } from "./parts.ts";
+import { reference } from "./reference.tsx";
+import { sidePage } from "./side-page.tsx";
+import { test } from "./test.tsx";
+
+export const en = {
+  cautions,
+  charger,
+  charts,
+  comparison,
+  find,
+  findPage,
+  frame,
+  labels,
+  marks,
+  outward,
+  parts,
+  reference,
+  sidePage,
+  test,
+};

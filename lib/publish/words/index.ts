@@ -1,0 +1,11 @@
+/** The words of the pages, by language. English is the source: the other tables have its type, so that none misses a message or keeps a dead one. */
+import type { Language } from "../../nouns/site.ts";
+import { de } from "./de/index.ts";
+import { en } from "./en/index.ts";
+import { pl } from "./pl/index.ts";
+
+export type Words = typeof en;
+
+const tables: Readonly<Record<Language, Words>> = { en, pl, de };
+
+export const wordsIn = (language: Language): Words => tables[language];

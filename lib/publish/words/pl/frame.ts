@@ -1,0 +1,31 @@
+import type { frame as source } from "../en/frame.ts";
+
+export const frame: typeof source = {
+  languageName: "Polski",
+  languages: "Języki",
+  skip: "Do treści",
+  site: "Witryna",
+  sections: {
+    compare: "Porównanie",
+    find: "Dobór",
+    method: "Metoda",
+    data: "Dane",
+    quote: "Cytowanie",
+    cautions: "Ostrzeżenia",
+    corrections: "Sprostowania",
+  },
+  search: "Szukaj",
+  aboutData: "O danych i wydawcy",
+  inventedTitle: (title) => `${title} (dane zmyślone)`,
+  inventedLead: "Dane zmyślone.",
+  inventedNote: "Prostowniki, akumulatory i pomiary na tej stronie zmyślono, żeby pokazać, jak działa witryna.",
+  sellsLead: "Wydawca sprzedaje prostowniki lub akumulatory.",
+  sellsNote: "Warto o tym pamiętać przy lekturze wyników; każda wartość prowadzi do dowodu.",
+  notStated: "nie podano",
+  licence: "Licencja danych i tekstów",
+  method: "Metoda",
+  version: (version) => `wersja ${version}`,
+  morePages: "Więcej stron",
+  signs: "Co oznaczają znaki",
+  onThisPage: "Na tej stronie",
+};

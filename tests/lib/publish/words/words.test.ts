@@ -1,0 +1,96 @@
+/** The tables of words. That no message is missing or left over is the type checker's; here is what it cannot see. */
+import { describe, expect, it } from "vitest";
+import { stageKinds } from "../../../../lib/nouns/stage.ts";
+import { batteryClasses, flatnesses } from "../../../../lib/project/index.ts";
+import { roleLabels } from "../../../../lib/publish/assemble/facts.ts";
+import * as german from "../../../../lib/publish/words/de/scripts.ts";
+import * as english from "../../../../lib/publish/words/en/scripts.ts";
+import { wordsIn } from "../../../../lib/publish/words/index.ts";
+import * as polish from "../../../../lib/publish/words/pl/scripts.ts";
+import { polishForm } from "../../../../lib/publish/words/plural.ts";
+import { sayIn } from "../../../../lib/publish/words/speech-in.ts";
+import { causeWords } from "../../../../lib/reconcile/explanations.ts";
+import { fixture } from "../../../pages/fixture.ts";
+
+type Message = { readonly path: string; readonly text: string };
+
+/** Every message that is plain text, with the way to it. Messages with values are functions, and are tried on pages. */
+function textsOf(table: unknown, path = ""): Message[] {
+  if (typeof table === "string") return [{ path, text: table }];
+  if (table === null || typeof table !== "object") return [];
+  return Object.entries(table).flatMap(([name, inner]) => textsOf(inner, path === "" ? name : `${path}.${name}`));
+}
+
+const tables = {
+  en: { ...wordsIn("en"), scripts: { ...english } },
+  pl: { ...wordsIn("pl"), scripts: { ...polish } },
+  de: { ...wordsIn("de"), scripts: { ...german } },
+};
+
+/** The same in every language, and meant so: symbols, names of kinds, and words that happen to be spelt alike. */
+const meantAlike = {
+  pl: /^(EFB|AGM|6 V|12 V|24 V|60 to 100|Test|test|Float|diesel)$/,
+  de: /^(EFB|AGM|Gel|gel|6 V|12 V|24 V|Test|test|Name|Thermometer|gut)$/,
+};
+
+describe.each(["pl", "de"] as const)("the words in %s", (language) => {
+  const messages = new Map(textsOf(tables[language]).map(({ path, text }) => [path, text]));
+
+  it("have the very same messages, lists of steps included", () => {
+    expect([...messages.keys()].sort()).toEqual(
+      textsOf(tables.en)
+        .map(({ path }) => path)
+        .sort(),
+    );
+  });
+
+  it("leave nothing in English, but what is meant to be alike", () => {
+    const left = textsOf(tables.en).filter(({ path, text }) => messages.get(path) === text && /\p{L}{2}/u.test(text));
+    expect(left.filter(({ text }) => !meantAlike[language].test(text))).toEqual([]);
+  });
+
+  it("write their own quotation marks and decimal commas", () => {
+    for (const [path, text] of messages) {
+      expect(text, path).not.toMatch(/“[^”]*”(?!.*„)/);
+      expect(text.replace(/\b[\d.]+:\d{4}, \d\.\d\.\d|IEC \S+|DIN \S+/g, ""), path).not.toMatch(/\d\.\d/);
+    }
+  });
+});
+
+describe("labels of the results", () => {
+  const labels = [
+    ...fixture.index.methods.map(({ label }) => label),
+    ...Object.values(roleLabels),
+    ...Object.values(causeWords).map(({ label }) => label),
+    ...batteryClasses.flatMap(({ label, capacityAh }) => [label, `${label}, ${capacityAh.low} to ${capacityAh.high} Ah`]),
+    ...flatnesses.map(({ label }) => label),
+  ];
+
+  it.each(["pl", "de"] as const)("that the build gives are known in %s", (language) => {
+    const known = new Set<string>(Object.values(wordsIn("en").labels));
+    const fromBuild = labels.filter((label) => known.has(label));
+    expect(fromBuild.length).toBeGreaterThan(25);
+    for (const label of fromBuild) expect(sayIn(language, label) !== label || meantAlike[language].test(label), label).toBe(true);
+  });
+
+  it("of batteries, flatness, instruments and causes are all among them", () => {
+    const known = new Set<string>(Object.values(wordsIn("en").labels));
+    const closed = labels.slice(fixture.index.methods.length);
+    expect(closed.filter((label) => !known.has(label))).toEqual([]);
+  });
+
+  it("of two parts are told part by part", () => {
+    expect(sayIn("de", "Voltage held at float: spread from test to test")).toBe("Gehaltene Erhaltungsspannung: Streuung von Test zu Test");
+  });
+
+  it("of stages are those of the nouns", () => {
+    expect(wordsIn("en").marks.stages).toEqual(Object.fromEntries(Object.entries(stageKinds).map(([kind, { label }]) => [kind, label])));
+  });
+});
+
+describe("counted nouns in Polish", () => {
+  it("take the form of their number", () => {
+    const forms = [1, 2, 4, 5, 12, 22, 25, 101].map((count) => polishForm(count, "test", "testy", "testów"));
+    expect(forms).toEqual(["test", "testy", "testy", "testów", "testów", "testy", "testów", "testów"]);
+  });
+});
