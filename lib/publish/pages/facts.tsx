@@ -26,5 +26,5 @@ export function Facts({ facts }: { facts: readonly Fact[] }) {
 /** A value is a generated one, such as a capacity, or the words of whoever wrote the record. */
 export function FactValue({ value }: { value: string }) {
   const told = useSite().say(value);
-  return told === undefined ? <Own>{value}</Own> : <>{told}</>;
+  return told === undefined ? <Own>{value}</Own> : told;
 }

@@ -198,7 +198,7 @@ function Held({ row: { heldV, inWindow } }: { row: SeasonRow }) {
 
 function Told({ spread, unit, decimals }: { spread: SeasonRow["waterG"]; unit: string; decimals: number }) {
   const { formats } = useSite();
-  return spread === null ? <Absent kind="cannot tell" /> : <>{formats.formatAround(spread, unit, decimals)}</>;
+  return spread === null ? <Absent kind="cannot tell" /> : formats.formatAround(spread, unit, decimals);
 }
 
 function Between({ low, high, unit, decimals }: { low: number; high: number; unit: string; decimals: number }) {

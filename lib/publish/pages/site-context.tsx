@@ -98,5 +98,5 @@ export function InventedMark() {
 /** Words of the reviewer or of the records, which are in the site's own language, marked where the page speaks another. */
 export function Own({ children }: { children: ComponentChildren }) {
   const { index, language } = useSite();
-  return index.site.language.startsWith(language) ? <>{children}</> : <span lang={index.site.language}>{children}</span>;
+  return index.site.language.startsWith(language) ? children : <span lang={index.site.language}>{children}</span>;
 }

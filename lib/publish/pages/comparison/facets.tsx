@@ -20,7 +20,7 @@ export function Facets({ groups, columns }: { groups: readonly Group[]; columns:
           <SortChoice columns={columns} />
           {facets.map((facet) => (
             <fieldset key={facet.id}>
-              <legend>{comparison.facets[facet.id]}</legend>
+              <legend>{[comparison.facets[facet.id], facet.currency].filter(Boolean).join(", ")}</legend>
               {facet.choices.map((choice) => (
                 <label key={choice.value}>
                   <input type="checkbox" name={facet.id} value={choice.value} />

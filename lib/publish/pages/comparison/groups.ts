@@ -45,6 +45,8 @@ type ChoiceId = keyof Words["comparison"]["choices"];
 /** What a reader can narrow the table by. A charger has a value where any of its tests has it. */
 export type Facet = {
   readonly id: FacetId;
+  /** ISO 4217, for the prices. */
+  readonly currency?: string;
   /** The choices that any charger has, in order, with how many. */
   readonly choices: readonly { readonly value: ChoiceId; readonly count: number }[];
 };
@@ -54,7 +56,9 @@ type FacetDefinition = {
   readonly choices: readonly { readonly value: ChoiceId; readonly fits: (row: ComparisonRow) => boolean }[];
 };
 
-const priceOf = (row: ComparisonRow): number | null => row.figures.find(({ id }) => id === "price")?.value ?? null;
+const priceFigure = (row: ComparisonRow) => row.figures.find(({ id }) => id === "price");
+const priceOf = (row: ComparisonRow): number | null => priceFigure(row)?.value ?? null;
+const readyAfterH = (row: ComparisonRow) => row.figures.find(({ id }) => id === "reference-hours-95");
 const sizeOf = (row: ComparisonRow): number => row.battery.capacityAh;
 
 /** Bounds in ampere-hours by the vehicles that batteries of that size are in (common practice). */
@@ -96,6 +100,17 @@ const definitions: readonly FacetDefinition[] = [
     ],
   },
   {
+    // By the middle of the forecast; its interval stands in the column.
+    id: "ready",
+    choices: [
+      { value: "overnight", fits: (row) => within(readyAfterH(row)?.value ?? null, 0, 12) },
+      { value: "day", fits: (row) => within(readyAfterH(row)?.value ?? null, 12, 24) },
+      { value: "weekend", fits: (row) => within(readyAfterH(row)?.value ?? null, 24, 48) },
+      { value: "later", fits: (row) => within(readyAfterH(row)?.value ?? null, 48, Number.POSITIVE_INFINITY) || isNeverReady(row) },
+      { value: "untold", fits: (row) => readyAfterH(row) === undefined },
+    ],
+  },
+  {
     id: "outcome",
     choices: [
       { value: "reached", fits: (row) => row.status === "reached" },
@@ -105,15 +120,23 @@ const definitions: readonly FacetDefinition[] = [
   },
 ];
 
-function within(price: number | null, above: number, upTo: number): boolean {
-  return price !== null && price > above && price <= upTo;
+function isNeverReady(row: ComparisonRow): boolean {
+  return readyAfterH(row)?.absent?.kind === "not reached";
 }
 
-/** The facets in which chargers differ: one with a single choice tells nothing apart. */
+function within(value: number | null, above: number, upTo: number): boolean {
+  return value !== null && value > above && value <= upTo;
+}
+
+/** The facets in which chargers differ: one with a single choice tells nothing apart, nor do prices in several currencies. */
 export function facetsOf(groups: readonly Group[]): Facet[] {
+  const currencies = [...new Set(groups.flatMap(({ shown }) => (priceOf(shown) === null ? [] : [priceFigure(shown)?.unit ?? ""])))];
+  const [currency = ""] = currencies;
   return definitions
+    .filter(({ id }) => id !== "price" || currencies.length === 1)
     .map(({ id, choices }) => ({
       id,
+      ...(id === "price" ? { currency } : {}),
       choices: choices
         .map((choice) => ({
           value: choice.value,
