@@ -28,7 +28,7 @@ export function SpeechProvider({ value, children }: { value: Speech; children: C
 
 /** Throws outside of a page, which would be our own mistake. */
 export function useSpeech(): Speech {
-  if (spoken === null) throw new Error("rendered outside of a page");
+  if (spoken === null) throw new Error("outside of a page");
   return spoken;
 }
 

@@ -42,7 +42,7 @@ export const spoken: readonly Spoken[] = [
 
 /** Fields without generated words: identities, names, values, and what people wrote themselves. A method's formula may be signs alone. */
 export const unspoken: readonly RegExp[] = [
-  /(schemaVersion|methodVersion|toolVersion|sha256|file|path|download|place|unit|method|basis|letters|kind|weight|currency|language)$/,
+  /(schemaVersion|methodVersion|toolVersion|sha256|file|path|download|place|unit|method|basis|letters|kind|weight|currency|language|languages\[\])$/,
   /(^|[.\]])(id|of|on|off|at|start|end|by|endedBy|limitedBy|confidence|witness|setBy|figure|recording|recorder|connection|test|charger|mode|construction)$/,
   /(name|maker|title|tagline|baseUrl|licence|inventedNote|correctionsPolicy|toldOn|answeredOn|answer|noticedBy|where|note|notes|stopRule)$/,
   /(claimedWords|claimedFrom|measuredWords|stated\[\]\.(words|from)|battery|html|text)$/,
