@@ -37,7 +37,7 @@ export function Profiles({ entrants, invented, over, setOver, width }: Props) {
   const drawn = entrants.flatMap((entrant) =>
     entrant.run?.profile ? [{ ...entrant, run: entrant.run, profile: entrant.run.profile }] : [],
   );
-  if (drawn.length === 0) return <p>No recording is there to be drawn.</p>;
+  if (drawn.length === 0) return <p>No recording to draw.</p>;
   const isPerCell = new Set(drawn.map(({ run }) => run.conditions.nominalVoltageV)).size > 1;
   const lines = drawn.map(
     ({ letter, charger, run, profile }): Line => ({
