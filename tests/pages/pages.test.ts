@@ -152,7 +152,7 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
       const reached = new Set<string>();
       for (let press = 0; press < expected + 5; press++) {
         await page.keyboard.press("Tab");
-        const stop = await page.evaluate(focusedStop);
+        const stop = await settledStop(page);
         if (stop === undefined) break;
         expect(stop.inSight, stop.name).toBe(true);
         expect(stop.outlined, stop.name).toBe(true);
@@ -400,6 +400,16 @@ function tabStops(): number {
   const shown = all.filter((one) => one.checkVisibility({ visibilityProperty: true }) && !one.matches(":disabled"));
   const groups = new Set(shown.map((one, index) => (one instanceof HTMLInputElement && one.type === "radio" ? one.name : index)));
   return groups.size;
+}
+
+/** The stop once the page has come to rest: parts that were never drawn are laid out on the way, which takes some frames. */
+async function settledStop(page: Page): Promise<ReturnType<typeof focusedStop>> {
+  let stop = await page.evaluate(focusedStop);
+  for (let frame = 0; stop?.inSight === false && frame < 20; frame++) {
+    await page.waitForTimeout(50);
+    stop = await page.evaluate(focusedStop);
+  }
+  return stop;
 }
 
 /** The focused element, named by its place among all; undefined once Tab has left the page. */
