@@ -1,4 +1,4 @@
-import type { BatteryTemperature } from "../measure/battery-temperature.ts";
+import type { BatteryTemperature } from "../measure/span-temperature.ts";
 import type { Battery } from "../nouns/battery.ts";
 import type { CompensationRule } from "../nouns/rules.ts";
 import { describeShift, middleOf, shiftAt } from "./voltage-at-temperature.ts";

@@ -1,6 +1,7 @@
 /** What a voltage that is stated for 25 °C means at the temperature which the battery had. */
 import { compensatedVoltageV } from "../electrochem/compensation.ts";
-import { type BatteryTemperature, describeTemperature } from "../measure/battery-temperature.ts";
+import { describeTemperature } from "../measure/battery-temperature.ts";
+import type { BatteryTemperature } from "../measure/span-temperature.ts";
 import type { CompensationRule } from "../nouns/rules.ts";
 
 /** By how much the voltage moves, V of the whole battery: at least and at most, over the temperature's interval and the slopes allowed. */

@@ -4,15 +4,7 @@ import type { Instrument } from "../nouns/instrument.ts";
 import type { Reading, ReadingColumn } from "../nouns/reading.ts";
 import { standardUncertaintyOf } from "../units/uncertainty.ts";
 import type { MeasuredRecording } from "./recording.ts";
-
-export type BatteryTemperature = {
-  /** Between these the battery was, °C: what was read, widened by the thermometer's error. */
-  readonly lowC: number;
-  readonly highC: number;
-  /** Where it is known from, such as "read at visits 2 and 3". */
-  readonly words: string;
-  readonly evidence: readonly Evidence[];
-};
+import type { BatteryTemperature } from "./span-temperature.ts";
 
 /** A battery follows its surroundings within hours, so a visit this long before or after still speaks for it, h; our rule. */
 const nearH = 6;

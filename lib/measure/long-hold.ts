@@ -1,7 +1,8 @@
 /** What a charger holds for long: a float, or a limit that it never left. */
 import type { Stage } from "../nouns/stage.ts";
-import { type BatteryTemperature, batteryTemperature, temperatureByVisits } from "./battery-temperature.ts";
+import { batteryTemperature, temperatureByVisits } from "./battery-temperature.ts";
 import type { MeasuredRecording } from "./recording.ts";
+import type { BatteryTemperature } from "./span-temperature.ts";
 import { evidenceOfCell, type MeasuredReading, type TestContext } from "./test-context.ts";
 
 /** A voltage limit held for longer than this is what the owner gets when the charger is left on. Our definition: a day. */

@@ -7,8 +7,8 @@ import { findHoldingThresholds, type HoldingThresholds, type LogPoint, samplesBe
 import type { ReadAs } from "../read/dialect.ts";
 import type { Log } from "../read/log.ts";
 import { standardUncertaintyOf } from "../units/uncertainty.ts";
-import type { BatteryTemperature } from "./battery-temperature.ts";
 import { type Characteristic, spellCharacteristic } from "./characteristic.ts";
+import type { BatteryTemperature } from "./span-temperature.ts";
 import { findStages } from "./stages/find-stages.ts";
 import { measureStages } from "./stages/measure-stages.ts";
 import { makeTrace, type Trace } from "./trace.ts";

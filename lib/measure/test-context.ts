@@ -9,10 +9,11 @@ import type { Rules } from "../nouns/rules.ts";
 import type { Site } from "../nouns/site.ts";
 import type { Connection, Test } from "../nouns/test.ts";
 import { combine, standardUncertaintyOf } from "../units/uncertainty.ts";
-import { type BatteryTemperature, temperatureByVisits } from "./battery-temperature.ts";
+import { temperatureByVisits } from "./battery-temperature.ts";
 import { spellCharacteristic } from "./characteristic.ts";
 import { type EndingFacts, findEnding } from "./ending.ts";
 import type { Ending, MeasuredRecording } from "./recording.ts";
+import type { BatteryTemperature } from "./span-temperature.ts";
 
 export type InstrumentRole = keyof Test["instruments"];
 

@@ -69,7 +69,10 @@ export function folderMaker(siteDir: string, { index, test }: ResultsFolder): Si
 export async function renderWith(maker: SiteMaker, results: ResultsFolder, options: RenderOptions = {}): Promise<{ pages: number }> {
   const fingerprints = await timed("downloads", options.onCost, () => writeParts(maker, results));
   const { facts, drawn } = await timed("pages", options.onCost, () => writePages(maker, results, fingerprints, options));
-  const found = [...facts].filter(([, page]) => page.found).map(([path]) => path).sort();
+  const found = [...facts]
+    .filter(([, page]) => page.found)
+    .map(([path]) => path)
+    .sort();
   const part = partsOf(maker, results);
   // Found out in every build: it follows from all pages, and reads nothing by which it could be kept.
   maker.begin("pages to be found").end(found);

@@ -2,7 +2,7 @@ import { densityFromRestVoltage } from "../../electrochem/rest-voltage.ts";
 import { combine, standardUncertaintyOf } from "../../units/uncertainty.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import { evidenceOfCell, isSealed, type MeasuredReading, type TestContext } from "../test-context.ts";
-import type { Visit } from "./reading-values.ts";
+import type { Visit } from "../visit.ts";
 
 /** How far a real cell may lie from the polynomial, V a cell: at 25 °C, and more for each K from it (docs/electrochemistry.md). */
 const curveErrorV = { at25C: 0.002, perK: 0.000_15 } as const;

@@ -2,7 +2,7 @@ import { freezingPointC, frostWarningDensity } from "../../electrochem/freezing.
 import type { Evidence } from "../../nouns/evidence.ts";
 import { type FigureDefinition, type FigureOutcome, notMeasured } from "../define.ts";
 import { isSealed } from "../test-context.ts";
-import type { Visit } from "./reading-values.ts";
+import type { Visit } from "../visit.ts";
 
 /** The strongest acid that the tables of freezing points reach, kg/l at 25 °C. */
 const strongestDensity = 1.275;

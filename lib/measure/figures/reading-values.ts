@@ -4,11 +4,9 @@ import { type ReadingColumn, readingColumns } from "../../nouns/reading.ts";
 import { standardUncertaintyOf } from "../../units/uncertainty.ts";
 import { type FigureDefinition, notMeasured, toFigure } from "../define.ts";
 import { densityColumns, evidenceOfCell, isSealed, type MeasuredReading, type TestContext } from "../test-context.ts";
+import type { Visit } from "../visit.ts";
 import { densityByRestVoltage } from "./density-by-rest-voltage.ts";
 import { freezingPoint } from "./freezing-point.ts";
-
-/** One visit, with the test it belongs to. */
-export type Visit = { readonly context: TestContext; readonly reading: MeasuredReading };
 
 export const densityAtVisit: FigureDefinition<Visit> = {
   id: "density-at-25c",

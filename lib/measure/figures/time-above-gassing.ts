@@ -1,8 +1,9 @@
 import { gassingVoltagePerCell } from "../../electrochem/gassing.ts";
-import { type BatteryTemperature, batteryTemperature, describeTemperature } from "../battery-temperature.ts";
+import { batteryTemperature, describeTemperature } from "../battery-temperature.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import type { Part } from "../integrals.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
+import type { BatteryTemperature } from "../span-temperature.ts";
 import { uncertaintyOfReading } from "../uncertainty-of-reading.ts";
 import { missingAccuracy } from "./shared-doubts.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { floatWindowOf } from "../../../lib/judge/float-window.ts";
-import type { BatteryTemperature } from "../../../lib/measure/battery-temperature.ts";
+import type { BatteryTemperature } from "../../../lib/measure/span-temperature.ts";
 import { type Battery, battery, constructions } from "../../../lib/nouns/battery.ts";
 import type { CompensationRule } from "../../../lib/nouns/rules.ts";
 
