@@ -48,7 +48,7 @@ export function pairContenders(contenders: readonly Contender[], better: "less" 
   const pairs = comparable.flatMap((a, index) =>
     comparable.slice(index + 1).map((b): Pair => {
       const aBeatsB = shareWon(a, b, better);
-      return { a: a.id, b: b.id, aBeatsB, isTie: aBeatsB >= 1 - beatsShare && aBeatsB <= beatsShare };
+      return { a: a.id, b: b.id, aBeatsB, isTie: isTie(aBeatsB) };
     }),
   );
   return { pairs, notComparable };
@@ -62,8 +62,11 @@ export function rankContenders(contenders: readonly Contender[], better: "less" 
   return { ...pairContenders(contenders, better), groups: groupTies(comparableOf(contenders), better) };
 }
 
+/** Whether a share of the draws won says that neither beats the other. */
+export const isTie = (aBeatsB: number): boolean => aBeatsB >= 1 - beatsShare && aBeatsB <= beatsShare;
+
 /** Share of the draws in which a beats b; equal draws, "never" against "never" among them, count half. NaN for no draws. */
-export function shareWon(a: Contender, b: Contender, better: "less" | "more"): number {
+export function shareWon(a: Pick<Contender, "draws">, b: Pick<Contender, "draws">, better: "less" | "more"): number {
   let won = 0;
   for (const [k, ofA] of a.draws.entries()) {
     const ofB = b.draws[k] ?? Number.NaN;

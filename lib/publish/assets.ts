@@ -18,17 +18,22 @@ const scripts = {
   "side-by-side": "side-by-side/index.ts",
 } as const;
 
-/** Where a script stands: one file a language, each with the words of that language only. */
-export const scriptPath = (name: keyof typeof scripts, language: Language): string =>
-  language === "en" ? `assets/${name}.js` : `assets/${name}.${language}.js`;
+type ScriptName = keyof typeof scripts;
+const scriptNames = Object.keys(scripts) as ScriptName[];
 
-/** The side-by-side script speaks English on every page, so a site has the English scripts whatever its languages. */
-const languagesOf = (languages: readonly Language[]): Language[] => [...new Set<Language>([...languages, "en"])];
-const scriptNames = Object.keys(scripts) as (keyof typeof scripts)[];
+/** This one finds its words in the page, so one file serves every language. */
+const withoutWords: ScriptName = "side-by-side";
+
+/** Where a script stands: one file a language, each with the words of that language only. */
+export const scriptPath = (name: ScriptName, language: Language): string =>
+  language === "en" || name === withoutWords ? `assets/${name}.js` : `assets/${name}.${language}.js`;
+
+/** The languages that a script is built in. */
+const builtIn = (name: ScriptName, languages: readonly Language[]): readonly Language[] => (name === withoutWords ? ["en"] : languages);
 
 /** All that is published, by its path from the site's root. */
 export const assetPaths = (languages: readonly Language[]): string[] => [
-  ...languagesOf(languages).flatMap((language) => scriptNames.map((name) => scriptPath(name, language))),
+  ...scriptNames.flatMap((name) => builtIn(name, languages).map((language) => scriptPath(name, language))),
   ...[...styles, "icon.svg"].map((name) => `assets/${name}`),
 ];
 
@@ -39,8 +44,8 @@ export const assetPaths = (languages: readonly Language[]): string[] => [
 export function publishAssets(sourceDir: string, siteDir: string, languages: readonly Language[]): void {
   const target = join(siteDir, "assets");
   mkdirSync(target, { recursive: true });
-  for (const language of languagesOf(languages))
-    for (const name of scriptNames)
+  for (const name of scriptNames)
+    for (const language of builtIn(name, languages))
       buildSync({
         entryPoints: [join(sourceDir, scripts[name])],
         outfile: join(siteDir, scriptPath(name, language)),

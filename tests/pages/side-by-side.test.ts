@@ -1,11 +1,12 @@
 /** The page side by side in a browser, on the fixture with forecasts added. */
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
+import { interfaceLanguages } from "../../lib/nouns/site.ts";
 import { renderSite } from "../../lib/publish/render-site.ts";
 import type { ChargerResult, ModeForecastResult, Results } from "../../lib/publish/results.ts";
 import { launchBrowser } from "./browser.ts";
@@ -62,9 +63,76 @@ const withForecast = (charger: ChargerResult, hours: number): ChargerResult => (
 });
 
 const [lantern, lanternTwo, pebble] = fixture.chargers as [ChargerResult, ChargerResult, ChargerResult];
-const results: Results = { ...fixture, chargers: [withForecast(lantern, 10), withForecast(lanternTwo, 12), pebble] };
+const results: Results = {
+  ...fixture,
+  index: { ...fixture.index, site: { ...fixture.index.site, languages: [...interfaceLanguages] } },
+  chargers: [withForecast(lantern, 10), withForecast(lanternTwo, 12), pebble],
+};
 
 const three = "/compare/index.html?charger=lantern-eight&charger=lantern-two&charger=pebble-trickle";
+/** One sentence of each kind, and numbers with their comma. */
+const inLanguages = {
+  de: {
+    status: `A Lantern Eight, B Lantern Two und C ${pebble.name} nebeneinander.`,
+    headings: [
+      "Woran jedes geprüft wurde",
+      "Wie sie laden",
+      "Wer zuerst fertig ist",
+      "Was sich lohnt",
+      "Werte",
+      "Zusagen",
+      "Eine Saison lang angeschlossen",
+      "Was nicht zu sehen war",
+    ],
+    texts: [
+      "A Lantern Eight ist in 19,5 von 20 Ziehungen vor B Lantern Two fertig",
+      `C ${pebble.name} ist nicht vergleichbar: keine Aufzeichnung zeigt, was die Betriebsart tut`,
+      "A und B: nicht zu unterscheiden",
+      "nach Ziehungen: wer zuerst fertig ist",
+      "kosten beim Kauf gleich viel",
+      "5,92 ± 0,13\u202FA",
+      "8\u202FA, „8 A DC“",
+      "bleibt darunter",
+      "nicht zugesagt",
+      "1 Zweifel",
+      "hochgerechnet",
+      "Keller, 15 °C",
+      "im Fenster der Erhaltungsladung",
+      "hardware shop, am 20.02.2026",
+      "Stunden ab der ersten Zeile der Aufzeichnung",
+      "erfundene Daten",
+    ],
+    gone: "Hier ist kein Ladegerät als „gone“ veröffentlicht.",
+  },
+  pl: {
+    status: `Obok siebie: A Lantern Eight, B Lantern Two i C ${pebble.name}.`,
+    headings: [
+      "Na czym każdy zbadano",
+      "Jak ładują",
+      "Kto kończy pierwszy",
+      "Który się opłaca",
+      "Wielkości",
+      "Deklaracje",
+      "Pozostawiony podłączony na sezon",
+      "Czego nie widziano",
+    ],
+    texts: [
+      "A Lantern Eight kończy przed B Lantern Two w 19,5 z 20 losowań",
+      `C ${pebble.name}: nieporównywalny, bo żaden zapis nie pokazuje, co robi ten tryb`,
+      "A i B: nie da się odróżnić",
+      "5,92 ± 0,13\u202FA",
+      "8\u202FA, „8 A DC”",
+      "1 wątpliwość",
+      "prognoza",
+      "Piwnica, 15 °C",
+      "w zakresie ładowania konserwującego",
+      "hardware shop, 20.02.2026",
+      "dane zmyślone",
+    ],
+    gone: "Nie opublikowano tu prostownika „gone”.",
+  },
+} as const;
+
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const browser = await launchBrowser();
 
@@ -85,6 +153,19 @@ describe.skipIf(browser === undefined)("chargers side by side", async () => {
     const script = readFileSync(join(siteDir, "assets/side-by-side.js"));
     expect(gzipSync(script).byteLength).toBeLessThanOrEqual(15_000);
     expect(script.toString()).not.toMatch(/\beval\(|new Function\(/);
+  });
+
+  it("is one script for all languages, which with the page's others stays within 15 kB, too", () => {
+    expect(readdirSync(join(siteDir, "assets")).filter((name) => name.startsWith("side-by-side") && name.endsWith(".js"))).toEqual([
+      "side-by-side.js",
+    ]);
+    for (const folder of ["", "pl/", "de/"]) {
+      const html = readFileSync(join(siteDir, folder, "compare/index.html"), "utf8");
+      const scripts = [...html.matchAll(/<script[^>]* src="(?:\.\.\/)+([^"]+)"/g)].map(([, path = ""]) => path);
+      expect(scripts).toContain("assets/side-by-side.js");
+      const bytes = scripts.map((path) => gzipSync(readFileSync(join(siteDir, path))).byteLength);
+      expect(bytes.reduce((sum, size) => sum + size)).toBeLessThanOrEqual(15_000);
+    }
   });
 
   it("is reached from the comparison by two to four boxes, kept in the address", async () => {
@@ -231,17 +312,65 @@ describe.skipIf(browser === undefined)("chargers side by side", async () => {
     await close();
   });
 
+  describe.each(["pl", "de"] as const)("in %s", (language) => {
+    const told = inLanguages[language];
+
+    it("says every kind of statement in the page's language, and writes its numbers so", async () => {
+      const { page, complaints, close } = await open(`/${language}${three}`);
+      await page.getByText(told.status).waitFor();
+      const place = page.locator("[data-side-by-side]");
+      expect(await place.locator("h2").allTextContents()).toEqual(told.headings);
+      const text = (await place.textContent()) ?? "";
+      for (const sentence of told.texts) expect(text).toContain(sentence);
+      // No place in a message is left open, and no number has a decimal point but in the maker's and the reviewer's own words.
+      expect(text).not.toMatch(/\{\w+\}/);
+      expect(text).not.toMatch(/\d\.\d+\u202F(?:A|V|h|Ah|kWh)\b/);
+      expect(complaints).toEqual([]);
+      await close();
+    });
+
+    it("marks as English what nobody has translated, and nothing else", async () => {
+      const { page, close } = await open(`/${language}${three}`);
+      await page.getByText(told.status).waitFor();
+      const english = await page.locator("[data-side-by-side] [lang=en]").allTextContents();
+      // The fixture's own sentences, which no build makes.
+      expect(english).toContain("Few draws.");
+      const said = ["reached", "short of", "not put to the test", "no recording shows what the mode does", "Price"];
+      for (const words of said) expect(english).not.toContain(words);
+      await close();
+    });
+
+    it("leads to pages of its language, and says so where an address names nobody", async () => {
+      const { page, close } = await open(`/${language}/compare/?charger=gone&charger=lantern-eight`);
+      await page.getByText(told.gone).waitFor();
+      const link = page.locator(".side-chooser legend a");
+      expect(await link.evaluate((one) => (one as HTMLAnchorElement).pathname)).toBe(`/${language}/chargers/lantern-eight/index.html`);
+      await close();
+    });
+
+    it.each([320, 1280])("gives axe nothing to object to in a window of %i px, and is no wider", async (width) => {
+      const { page, close } = await open(`/${language}${three}`, { viewport: { width, height: 700 } });
+      await page.getByText(told.status).waitFor();
+      expect(await page.evaluate(() => document.scrollingElement?.scrollWidth)).toBeLessThanOrEqual(width);
+      expect(await violationsOn(page)).toEqual([]);
+      await close();
+    });
+  });
+
   it.each(["light", "dark"] as const)("gives axe nothing to object to, %s", async (colorScheme) => {
     const { page, close } = await open(three, { colorScheme });
     await page.locator("h2", { hasText: "What was not seen" }).waitFor();
     expect(await page.locator("table:not(:has(caption)), th:not([scope])").count()).toBe(0);
-    await page.evaluate(axeSource);
-    const violations = await page.evaluate(`axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] })
-      .then(({ violations }) => violations.map((v) => v.id + ": " + v.nodes.slice(0, 3).map((n) => n.html + " " + n.failureSummary).join(" | ")))`);
-    expect(violations).toEqual([]);
+    expect(await violationsOn(page)).toEqual([]);
     await close();
   });
 });
+
+async function violationsOn(page: Page): Promise<unknown> {
+  await page.evaluate(axeSource);
+  return page.evaluate(`axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"] })
+    .then(({ violations }) => violations.map((v) => v.id + ": " + v.nodes.slice(0, 3).map((n) => n.html + " " + n.failureSummary).join(" | ")))`);
+}
 
 type Visit = { readonly page: Page; readonly complaints: string[]; close(): Promise<void> };
 

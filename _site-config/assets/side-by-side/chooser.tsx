@@ -2,7 +2,9 @@
 import type { Choice, Choices } from "../../../lib/publish/side-by-side/choice.ts";
 import { type ComparedIndex, mostChargers } from "../../../lib/publish/side-by-side/compared.ts";
 import { type Entrant, type Setting, settingsOf } from "../../../lib/publish/side-by-side/line-up.ts";
+import { fill } from "../../../lib/publish/words/fill.ts";
 import { ChargerName } from "./parts.tsx";
+import { words } from "./speech.ts";
 
 type Props = {
   readonly index: ComparedIndex;
@@ -32,7 +34,8 @@ export function Chooser({ index, entrants, choices, choose }: Props) {
           </legend>
           <SettingSelect entrant={entrant} choose={(choice) => change(place, [choice])} />{" "}
           <button type="button" onClick={() => change(place, [])}>
-            Remove<span class="unseen"> {entrant.charger.name}</span>
+            {words.remove}
+            <span class="unseen"> {entrant.charger.name}</span>
           </button>
         </fieldset>
       ))}
@@ -40,7 +43,7 @@ export function Chooser({ index, entrants, choices, choose }: Props) {
         // A list that added at its first change could not be gone through by arrow keys; a new one begins after each charger.
         <div key={entrants.length}>
           <label>
-            Add a charger{" "}
+            {words.addCharger}{" "}
             <select name="add">
               {index.map(({ id, name }) => (
                 <option key={id} value={id} disabled={addition(id, entrants).length === 0}>
@@ -49,7 +52,7 @@ export function Chooser({ index, entrants, choices, choose }: Props) {
               ))}
             </select>
           </label>{" "}
-          <button type="submit">Add</button>
+          <button type="submit">{words.add}</button>
         </div>
       )}
     </form>
@@ -71,11 +74,11 @@ const choiceOf = (charger: string, { mode, run }: Setting): Choice => ({ charger
 function SettingSelect({ entrant, choose }: { entrant: Entrant; choose: (choice: Choice) => void }) {
   const { charger, mode, run } = entrant;
   const settings = settingsOf(charger);
-  if (settings.length < 2) return <p class="quiet">Mode “{mode.name}”</p>;
+  if (settings.length < 2) return <p class="quiet">{fill(words.mode, { mode: mode.name })}</p>;
   const current = settings.findIndex((setting) => setting.mode === mode && setting.run === run);
   return (
     <label>
-      Mode and test{" "}
+      {words.modeAndTest}{" "}
       <select
         value={String(current)}
         onChange={(event) => {
@@ -94,5 +97,7 @@ function SettingSelect({ entrant, choose }: { entrant: Entrant; choose: (choice:
 }
 
 function settingWords({ mode, run }: Setting): string {
-  return run === undefined ? `${mode.name}: not put to the test` : `${mode.name}, on ${run.batteryName}`;
+  return run === undefined
+    ? fill(words.untested, { mode: mode.name })
+    : fill(words.onBattery, { mode: mode.name, battery: run.batteryName });
 }

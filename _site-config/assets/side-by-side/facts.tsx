@@ -3,54 +3,47 @@
 import type { ComponentChildren } from "preact";
 import { chargerPath, testPath } from "../../../lib/publish/links.ts";
 import { Absent, Mark } from "../../../lib/publish/pages/mark.tsx";
-import { sentence } from "../../../lib/publish/pages/sentence.ts";
+import { Said } from "../../../lib/publish/pages/speech.tsx";
 import type { ComparedRun } from "../../../lib/publish/side-by-side/compared.ts";
 import type { Entrant } from "../../../lib/publish/side-by-side/line-up.ts";
-import { formatStated } from "../../../lib/units/format.ts";
-import { cellLabel, type Shown, SideTable, To } from "./parts.tsx";
+import type { SideSpeech, SideWords } from "../../../lib/publish/side-by-side/side-speech.ts";
+import { fillCounted } from "../../../lib/publish/words/fill.ts";
+import { cellLabel, Row, type Shown, SideTable, To } from "./parts.tsx";
+import { useSideSpeech, words } from "./speech.ts";
 
-const told: readonly { readonly label: string; readonly tell: (run: ComparedRun) => ComponentChildren }[] = [
-  { label: "Test", tell: ({ test }) => <To path={testPath(test.id)}>{test.name}</To> },
-  { label: "Verdict", tell: ({ verdict }) => <Mark kind={verdict.weight}>{verdict.sentence}</Mark> },
+/** What stands in the rows of the tests, by the words for it. */
+const rows: Readonly<Record<Exclude<keyof SideWords["rows"], "mode">, (run: ComparedRun, tell: SideSpeech["tell"]) => ComponentChildren>> =
   {
-    label: "Battery",
-    tell: ({ batteryName, conditions }) =>
-      `${batteryName}: ${formatStated(conditions.nominalVoltageV, "V")}, ${formatStated(conditions.capacityAh, "Ah")}, ${conditions.construction}`,
-  },
-  { label: "How flat", tell: ({ discharged }) => discharged ?? <Absent kind="not stated" /> },
-  {
-    label: "Target density at 25 °C",
-    tell: ({ conditions: { targetAt25C } }) => (targetAt25C === null ? <Absent kind="not stated" /> : formatStated(targetAt25C, "kg/l")),
-  },
-  { label: "Target", tell: ({ status }) => status },
-  {
-    label: "Charge profile",
-    tell: ({ characteristic }) => (characteristic === null ? <Absent kind="cannot tell" /> : <span class="letters">{characteristic}</span>),
-  },
-];
+    test: ({ test }) => <To path={testPath(test.id)}>{test.name}</To>,
+    verdict: ({ verdict }) => (
+      <Mark kind={verdict.weight}>
+        <Said text={verdict.sentence} />
+      </Mark>
+    ),
+    battery: ({ battery }, tell) => tell(battery),
+    flat: ({ discharged }) => (discharged === null ? <Absent kind="not stated" /> : <Said text={discharged} />),
+    density: ({ target }, tell) => (target === null ? <Absent kind="not stated" /> : tell(target)),
+    target: ({ status }, tell) => tell(status),
+    profile: ({ characteristic }) =>
+      characteristic === null ? <Absent kind="cannot tell" /> : <span class="letters">{characteristic}</span>,
+  };
+
+const rowNames = Object.keys(rows) as (keyof typeof rows)[];
 
 /** What each was tested on, and what came of that test. */
 export function TestedTable({ entrants, invented }: Shown) {
+  const { tell } = useSideSpeech();
   return (
-    <SideTable caption="The tests side by side" first="What" entrants={entrants} invented={invented}>
+    <SideTable caption={words.testedCaption} first={words.what} entrants={entrants} invented={invented}>
       <tbody>
-        <tr>
-          <th scope="row">Mode</th>
-          {entrants.map((entrant) => (
-            <td key={entrant.letter} data-label={cellLabel(entrant)}>
-              {entrant.mode.name}
-            </td>
-          ))}
-        </tr>
-        {told.map(({ label, tell }) => (
-          <tr key={label}>
-            <th scope="row">{label}</th>
-            {entrants.map((entrant) => (
-              <td key={entrant.letter} data-label={cellLabel(entrant)}>
-                {entrant.run === undefined ? <Absent kind="not put to the test" /> : tell(entrant.run)}
-              </td>
-            ))}
-          </tr>
+        <Row label={words.rows.mode} entrants={entrants} cell={({ mode }) => mode.name} />
+        {rowNames.map((row) => (
+          <Row
+            key={row}
+            label={words.rows[row]}
+            entrants={entrants}
+            cell={({ run }) => (run === undefined ? <Absent kind="not put to the test" /> : rows[row](run, tell))}
+          />
         ))}
       </tbody>
     </SideTable>
@@ -60,19 +53,12 @@ export function TestedTable({ entrants, invented }: Shown) {
 /** One row a claim that any of the modes makes, with its outcome. */
 export function ClaimsTable({ entrants, invented }: Shown) {
   const labels = new Map(entrants.flatMap(({ mode }) => mode.claims).map(({ id, label }) => [id, label]));
-  if (labels.size === 0) return <p>None of these modes claims anything that could be judged.</p>;
+  if (labels.size === 0) return <p>{words.noClaims}</p>;
   return (
-    <SideTable caption="Claims of each mode, judged over all its tests" first="Claim" entrants={entrants} invented={invented}>
+    <SideTable caption={words.claimsCaption} first={words.claim} entrants={entrants} invented={invented}>
       <tbody>
         {[...labels].map(([id, label]) => (
-          <tr key={id}>
-            <th scope="row">{label}</th>
-            {entrants.map((entrant) => (
-              <td key={entrant.letter} data-label={cellLabel(entrant)}>
-                <ClaimCell entrant={entrant} id={id} />
-              </td>
-            ))}
-          </tr>
+          <Row key={id} label={<Said text={label} />} entrants={entrants} cell={(entrant) => <ClaimCell entrant={entrant} id={id} />} />
         ))}
       </tbody>
     </SideTable>
@@ -80,14 +66,17 @@ export function ClaimsTable({ entrants, invented }: Shown) {
 }
 
 function ClaimCell({ entrant, id }: { entrant: Entrant; id: string }) {
+  const { tell } = useSideSpeech();
   const claim = entrant.mode.claims.find((one) => one.id === id);
   if (claim === undefined) return <Absent kind="not claimed" />;
   return (
     <>
-      <Mark kind={claim.outcome}>{claim.outcome}</Mark>
-      <span class="block">claimed: {claim.claimed}</span>
+      <Mark kind={claim.outcome}>{tell(claim.outcome)}</Mark>
       <span class="block">
-        measured: {claim.measured === null ? <Absent kind="not measured" /> : <To path={claim.to}>{claim.measured}</To>}
+        {words.claimed} {tell(claim.claimed)}
+      </span>
+      <span class="block">
+        {words.measured} {claim.measured === null ? <Absent kind="not measured" /> : <To path={claim.to}>{tell(claim.measured)}</To>}
       </span>
     </>
   );
@@ -95,20 +84,14 @@ function ClaimCell({ entrant, id }: { entrant: Entrant; id: string }) {
 
 /** A month connected to a full battery, at the temperatures that were forecast. */
 export function SeasonTable({ entrants, invented }: Shown) {
+  const { tell } = useSideSpeech();
   const places = [...new Set(entrants.flatMap(({ mode }) => mode.season).map(({ place }) => place))];
-  if (places.length === 0) return <p>No recording shows what any of these does when it stays connected.</p>;
+  if (places.length === 0) return <p>{words.noSeason}</p>;
   return (
-    <SideTable caption="A month on a full 60 Ah flooded battery, projected" first="Place" entrants={entrants} invented={invented}>
+    <SideTable caption={words.seasonCaption} first={words.place} entrants={entrants} invented={invented}>
       <tbody>
         {places.map((place) => (
-          <tr key={place}>
-            <th scope="row">{place}</th>
-            {entrants.map((entrant) => (
-              <td key={entrant.letter} data-label={cellLabel(entrant)}>
-                <SeasonCell entrant={entrant} place={place} />
-              </td>
-            ))}
-          </tr>
+          <Row key={place} label={tell(place)} entrants={entrants} cell={(entrant) => <SeasonCell entrant={entrant} place={place} />} />
         ))}
       </tbody>
     </SideTable>
@@ -116,14 +99,17 @@ export function SeasonTable({ entrants, invented }: Shown) {
 }
 
 function SeasonCell({ entrant, place }: { entrant: Entrant; place: string }) {
+  const { tell } = useSideSpeech();
   const season = entrant.mode.season.find((one) => one.place === place);
   if (season === undefined) return <Absent kind="not recorded" />;
   return (
     <>
-      <Mark kind={season.mark}>{season.words}</Mark>
+      <Mark kind={season.mark}>
+        <Said text={season.words} />
+      </Mark>
       {season.held === null ? null : (
         <span class="block">
-          <To path={`${chargerPath(entrant.charger.id)}#safe`}>{season.held}</To>
+          <To path={`${chargerPath(entrant.charger.id)}#safe`}>{tell(season.held)}</To>
         </span>
       )}
     </>
@@ -140,8 +126,15 @@ export function Unseen({ entrants }: { entrants: readonly Entrant[] }) {
             {cellLabel(entrant)}: {countWords(entrant)}
           </summary>
           <ul>
-            {[...entrant.charger.notSeen, ...entrant.mode.unknowns.map(sentence)].map((words) => (
-              <li key={words}>{words}</li>
+            {entrant.charger.notSeen.map((unseen) => (
+              <li key={unseen}>
+                <Said text={unseen} />
+              </li>
+            ))}
+            {entrant.mode.unknowns.map((unknown) => (
+              <li key={unknown}>
+                <Said text={unknown} asSentence />
+              </li>
             ))}
           </ul>
         </details>
@@ -152,6 +145,5 @@ export function Unseen({ entrants }: { entrants: readonly Entrant[] }) {
 
 function countWords({ charger, mode }: Entrant): string {
   const count = charger.notSeen.length + mode.unknowns.length;
-  if (count === 0) return "nothing is missing";
-  return count === 1 ? "1 thing" : `${count} things`;
+  return count === 0 ? words.nothingMissing : fillCounted(words.things, count, words.language);
 }

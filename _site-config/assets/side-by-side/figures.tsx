@@ -1,24 +1,26 @@
 /** Figures aligned by id, and in words which of them tell the chargers apart. */
-import { FigureValue } from "../../../lib/publish/pages/figure-value.tsx";
 import { Absent } from "../../../lib/publish/pages/mark.tsx";
-import { sentence } from "../../../lib/publish/pages/sentence.ts";
+import { Said } from "../../../lib/publish/pages/speech.tsx";
+import { WrittenFigure } from "../../../lib/publish/pages/written-figure.tsx";
 import { breakEvenStatements } from "../../../lib/publish/side-by-side/break-even.ts";
 import type { ComparedFigure } from "../../../lib/publish/side-by-side/compared.ts";
 import { compareFigure, type Statement } from "../../../lib/publish/side-by-side/differences.ts";
 import { finishingOrder } from "../../../lib/publish/side-by-side/finishing-order.ts";
 import type { Entrant } from "../../../lib/publish/side-by-side/line-up.ts";
-import { cellLabel, type Shown, SideTable, To } from "./parts.tsx";
+import { fill, fillCounted } from "../../../lib/publish/words/fill.ts";
+import { cellLabel, Row, type Shown, SideTable, To } from "./parts.tsx";
+import { useSideSpeech, words } from "./speech.ts";
 
 type Group = { readonly name: string; readonly figuresOf: (entrant: Entrant) => readonly ComparedFigure[] };
 
 const ofReference: Group = {
-  name: "On the reference battery, projected",
+  name: words.groups.reference,
   figuresOf: ({ mode }) => mode.figures,
 };
 const groups: readonly Group[] = [
   ofReference,
-  { name: "On the bench", figuresOf: ({ run }) => run?.figures ?? [] },
-  { name: "To buy", figuresOf: ({ charger }) => charger.figures },
+  { name: words.groups.bench, figuresOf: ({ run }) => run?.figures ?? [] },
+  { name: words.groups.buy, figuresOf: ({ charger }) => charger.figures },
 ];
 
 /** The id of the heading above FinishingOrder. */
@@ -27,7 +29,7 @@ export const finishingOrderId = "done-first";
 /** One row a figure that any of the chargers has; what a charger lacks is told as absent. */
 export function FiguresTable({ entrants, invented }: Shown) {
   return (
-    <SideTable caption="Figures with their 95 % intervals" first="Figure" last="Told apart?" entrants={entrants} invented={invented}>
+    <SideTable caption={words.figuresCaption} first={words.figure} last={words.toldApart} entrants={entrants} invented={invented}>
       {groups.map((group) => (
         <FigureGroup key={group.name} group={group} entrants={entrants} />
       ))}
@@ -69,34 +71,47 @@ function FigureRow({ label, entrants, figures, isOfReference }: RowProps) {
   const held = entrants.map(({ letter, run }, place) => ({ letter, figure: figures[place], conditions: run?.conditions }));
   const hasDraws = figures.some((figure) => figure?.id === "reference-hours-95");
   return (
-    <tr>
-      <th scope="row">{label}</th>
-      {entrants.map((entrant, place) => (
-        <td key={entrant.letter} class="number" data-label={cellLabel(entrant)}>
-          <FigureCell figure={figures[place]} entrant={entrant} isOfReference={isOfReference} />
-        </td>
-      ))}
+    <Row
+      label={<Said text={label} />}
+      entrants={entrants}
+      kind="number"
+      cell={(entrant, place) => <FigureCell figure={figures[place]} entrant={entrant} isOfReference={isOfReference} />}
+    >
       <td>
         {/* Draws on the same batteries tell more than two intervals do. */}
-        {hasDraws ? <a href={`#${finishingOrderId}`}>by draws: who is done first</a> : <Statements statements={compareFigure(held)} />}
+        {hasDraws ? <a href={`#${finishingOrderId}`}>{words.byDraws}</a> : <Statements statements={compareFigure(held, words)} />}
       </td>
-    </tr>
+    </Row>
   );
 }
 
 type CellProps = { readonly figure: ComparedFigure | undefined; readonly entrant: Entrant; readonly isOfReference: boolean };
 
 function FigureCell({ figure, entrant, isOfReference }: CellProps) {
+  const { tell } = useSideSpeech();
   if (figure === undefined) return <Missing entrant={entrant} isOfReference={isOfReference} />;
+  const { written, absent, basis } = figure;
   return (
     <>
       <p>
         <To path={figure.to}>
-          <FigureValue figure={{ ...figure, of: "", method: "", evidence: [] }} />
+          {written === null ? (
+            <Absent kind={absent?.kind ?? "not stated"} />
+          ) : (
+            <WrittenFigure
+              value={tell(written.value)}
+              interval={written.interval === null ? null : tell(written.interval)}
+              basis={basis === "measured" ? null : words.bases[basis]}
+            />
+          )}
         </To>
       </p>
-      {figure.value === null && figure.absent !== null ? <p class="quiet">{figure.absent.why}</p> : null}
-      {figure.id === "price" && entrant.charger.priced !== null ? <p class="quiet">{entrant.charger.priced}</p> : null}
+      {written === null && absent !== null ? (
+        <p class="quiet">
+          <Said text={absent.why} />
+        </p>
+      ) : null}
+      {figure.id === "price" && entrant.charger.priced !== null ? <p class="quiet">{tell(entrant.charger.priced)}</p> : null}
       <Doubts doubts={figure.doubts} />
     </>
   );
@@ -113,10 +128,10 @@ function Doubts({ doubts }: { doubts: readonly string[] }) {
   if (doubts.length === 0) return null;
   return (
     <details>
-      <summary>{doubts.length === 1 ? "1 doubt" : `${doubts.length} doubts`}</summary>
+      <summary>{fillCounted(words.doubts, doubts.length, words.language)}</summary>
       {doubts.map((doubt) => (
         <p key={doubt} class="doubt">
-          {sentence(doubt)}
+          <Said text={doubt} asSentence />
         </p>
       ))}
     </details>
@@ -126,10 +141,10 @@ function Doubts({ doubts }: { doubts: readonly string[] }) {
 function Statements({ statements }: { statements: readonly Statement[] }) {
   return (
     <ul class="plain outcomes">
-      {statements.map(({ sign, words }) => (
-        <li key={words}>
+      {statements.map(({ sign, words: told }) => (
+        <li key={told}>
           {sign === "" ? null : <strong aria-hidden="true">{sign} </strong>}
-          {words}
+          {told}
         </li>
       ))}
     </ul>
@@ -143,17 +158,18 @@ export function PayingBack({ entrants }: { entrants: readonly Entrant[] }) {
     price: entrant.charger.figures.find(({ id }) => id === "price"),
     reference: entrant.mode.reference,
   }));
-  return <Statements statements={breakEvenStatements(buyables)} />;
+  return <Statements statements={breakEvenStatements(buyables, useSideSpeech())} />;
 }
 
 /** Hours to 95 % of the reference battery, pair by pair. */
 export function FinishingOrder({ entrants }: { entrants: readonly Entrant[] }) {
   const references = entrants.map((entrant) => ({ name: cellLabel(entrant), reference: entrant.mode.reference }));
-  const words = references.flatMap(({ reference }) => ("words" in reference ? [reference.words] : []))[0];
+  const speech = useSideSpeech();
+  const battery = references.flatMap(({ reference }) => ("words" in reference ? [reference.words] : []))[0];
   return (
     <>
-      {words === undefined ? null : <p>Projected for {words}, until it holds 95 % of what it can.</p>}
-      <Statements statements={finishingOrder(references)} />
+      {battery === undefined ? null : <p>{fill(words.projectedFor, { battery: speech.tell(battery) })}</p>}
+      <Statements statements={finishingOrder(references, speech)} />
     </>
   );
 }

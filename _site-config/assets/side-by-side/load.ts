@@ -1,15 +1,22 @@
 /** Fetches the small files of the chargers, each once. */
+import type { Language } from "../../../lib/nouns/site.ts";
 import { type ComparedCharger, type ComparedIndex, comparedIndexPath, comparedPath } from "../../../lib/publish/side-by-side/compared.ts";
+import { type Phrases, phrasesPath } from "../../../lib/publish/words/phrases-path.ts";
 
 export type Loader = {
   /** Rejects where the list cannot be fetched. */
   index(): Promise<ComparedIndex>;
   /** Rejects, in words that name the charger, where its file cannot be fetched. */
   charger(id: string): Promise<ComparedCharger>;
+  /** What a charger's texts mean in the page's language. Never rejects: what cannot be fetched leaves them in English. */
+  phrases(id: string): Promise<Phrases>;
 };
 
-/** @param root the way from the page to the site's root, such as "../" */
-export function loaderFrom(root: string): Loader {
+/**
+ * @param root the way from the page to the site's root, such as "../"
+ * @param language of the page; one in English fetches no phrases
+ */
+export function loaderFrom(root: string, language: Language): Loader {
   const fetched = new Map<string, Promise<unknown>>();
   const get = (path: string): Promise<unknown> => {
     const known = fetched.get(path);
@@ -26,5 +33,6 @@ export function loaderFrom(root: string): Loader {
   return {
     index: () => get(comparedIndexPath) as Promise<ComparedIndex>,
     charger: (id) => get(comparedPath(id)) as Promise<ComparedCharger>,
+    phrases: async (id) => (language === "en" ? {} : ((await get(phrasesPath(comparedPath(id), language)).catch(() => ({}))) as Phrases)),
   };
 }

@@ -3,19 +3,23 @@ import { render } from "preact";
 import { SpeechProvider } from "../../../lib/publish/pages/speech.tsx";
 import { type Choices, readChoices, writeChoices } from "../../../lib/publish/side-by-side/choice.ts";
 import { type ComparedCharger, type ComparedIndex, fewestChargers } from "../../../lib/publish/side-by-side/compared.ts";
-import { listed } from "../../../lib/publish/side-by-side/differences.ts";
 import { type Entrant, lineUp } from "../../../lib/publish/side-by-side/line-up.ts";
+import { listed } from "../../../lib/publish/side-by-side/side-speech.ts";
+import { fill } from "../../../lib/publish/words/fill.ts";
+import type { Say } from "../phrases.ts";
 import { Chooser } from "./chooser.tsx";
 import { ClaimsTable, SeasonTable, TestedTable, Unseen } from "./facts.tsx";
 import { FiguresTable, FinishingOrder, finishingOrderId, PayingBack } from "./figures.tsx";
 import { type Loader, loaderFrom } from "./load.ts";
+import { cellLabel } from "./parts.tsx";
 import { Profiles } from "./profiles.tsx";
-import { speech } from "./speech.ts";
+import { speechWith, words } from "./speech.ts";
 
 /** What the choices need, as far as it could be fetched; problems are in words. */
 type Loaded = {
   readonly index: ComparedIndex;
   readonly chargers: ReadonlyMap<string, ComparedCharger>;
+  readonly say: Say;
   readonly problems: readonly string[];
 };
 
@@ -26,12 +30,10 @@ const leastWidth = 240;
 export function start(place: HTMLElement): void {
   place.hidden = false;
   if (location.protocol === "file:") {
-    // Said in the page's language, while all else here is in English.
-    place.removeAttribute("lang");
-    place.textContent = place.dataset.fromFolder ?? "";
+    place.textContent = words.fromFolder;
     return;
   }
-  const loader = loaderFrom(place.dataset.root ?? "");
+  const loader = loaderFrom(place.dataset.root ?? "", words.language);
   let choices = readChoices(location.search);
   let loaded: Loaded | undefined;
 
@@ -76,7 +78,7 @@ function SideBySide({ loaded, choices, choose, invented, width }: Props) {
   });
   const entrants = lineUp(known);
   return (
-    <SpeechProvider value={speech}>
+    <SpeechProvider value={speechWith(loaded.say)}>
       {loaded.problems.map((problem) => (
         <p key={problem} role="alert">
           {problem}
@@ -111,48 +113,51 @@ function Comparison({ entrants, over, setOver, invented, width }: ComparisonProp
   const shown = { entrants, invented };
   return (
     <>
-      <h2>What each was tested on</h2>
+      <h2>{words.headings.tested}</h2>
       <TestedTable {...shown} />
-      <h2>How they charge</h2>
+      <h2>{words.headings.charge}</h2>
       <Profiles {...shown} over={over} setOver={setOver} width={width} />
-      <h2 id={finishingOrderId}>Who is done first</h2>
+      <h2 id={finishingOrderId}>{words.headings.first}</h2>
       <FinishingOrder entrants={entrants} />
-      <h2>Which pays off</h2>
+      <h2>{words.headings.pays}</h2>
       <PayingBack entrants={entrants} />
-      <h2>Figures</h2>
+      <h2>{words.headings.figures}</h2>
       <FiguresTable {...shown} />
-      <h2>Claims</h2>
+      <h2>{words.headings.claims}</h2>
       <ClaimsTable {...shown} />
-      <h2>Left connected for a season</h2>
+      <h2>{words.headings.season}</h2>
       <SeasonTable {...shown} />
-      <h2>What was not seen</h2>
+      <h2>{words.headings.unseen}</h2>
       <Unseen entrants={entrants} />
     </>
   );
 }
 
 function statusOf(entrants: readonly Entrant[]): string {
-  if (entrants.length === 0) return "Choose two to four chargers.";
-  if (entrants.length < fewestChargers) return "Choose one more charger at least.";
-  return `${listed(entrants.map(({ letter, charger }) => `${letter} ${charger.name}`))}, side by side.`;
+  if (entrants.length === 0) return words.chooseSome;
+  if (entrants.length < fewestChargers) return words.chooseOneMore;
+  return fill(words.standing, { chargers: listed(entrants.map(cellLabel), words) });
 }
 
 /** Never rejects: what cannot be fetched becomes a problem in words. */
 async function load(loader: Loader, chosen: Choices["chosen"]): Promise<Loaded> {
   const index = await loader.index().catch(() => undefined);
-  if (index === undefined) {
-    const problem = "No charger could be fetched: see below.";
-    return { index: [], chargers: new Map(), problems: [problem] };
-  }
+  const phrases = new Map<string, string>();
+  const say: Say = (text) => phrases.get(text) ?? (words.language === "en" ? text : undefined);
+  if (index === undefined) return { index: [], chargers: new Map(), say, problems: [words.listNotFetched] };
   const names = new Map(index.map(({ id, name }) => [id, name]));
   const problems: string[] = [];
   const chargers = new Map<string, ComparedCharger>();
   for (const id of new Set(chosen.map(({ charger }) => charger))) {
     // Only an address that the list names is fetched.
     const charger = names.has(id) ? await loader.charger(id).catch(() => undefined) : undefined;
-    if (charger !== undefined) chargers.set(id, charger);
-    else
-      problems.push(names.has(id) ? `The figures of ${names.get(id)} could not be fetched.` : `No charger is published here as “${id}”.`);
+    if (charger === undefined) {
+      const name = names.get(id);
+      problems.push(name === undefined ? fill(words.unknown, { id }) : fill(words.figuresNotFetched, { charger: name }));
+      continue;
+    }
+    chargers.set(id, charger);
+    for (const [text, told] of Object.entries(await loader.phrases(id))) phrases.set(text, told);
   }
-  return { index, chargers, problems };
+  return { index, chargers, say, problems };
 }

@@ -3,6 +3,9 @@ import type { ComponentChildren } from "preact";
 import { chargerPath, relativeLink } from "../../../lib/publish/links.ts";
 import { sideBySidePath } from "../../../lib/publish/side-by-side/compared.ts";
 import type { Entrant } from "../../../lib/publish/side-by-side/line-up.ts";
+import { fill } from "../../../lib/publish/words/fill.ts";
+
+import { words } from "./speech.ts";
 
 export type Shown = { readonly entrants: readonly Entrant[]; readonly invented: boolean };
 
@@ -28,6 +31,31 @@ export function ChargerName({ entrant: { letter, charger } }: { entrant: Entrant
 /** How a narrow screen, which stacks the cells of a row, names a cell. */
 export const cellLabel = ({ letter, charger }: Entrant): string => `${letter} ${charger.name}`;
 
+type RowProps = {
+  readonly label: ComponentChildren;
+  readonly entrants: readonly Entrant[];
+  /** The class of its cells. */
+  readonly kind?: string;
+  readonly cell: (entrant: Entrant, place: number) => ComponentChildren;
+  /** A cell after the chargers. */
+  readonly children?: ComponentChildren;
+};
+
+/** A row with one cell a charger. */
+export function Row({ label, entrants, kind, cell, children }: RowProps) {
+  return (
+    <tr>
+      <th scope="row">{label}</th>
+      {entrants.map((entrant, place) => (
+        <td key={entrant.letter} class={kind} data-label={cellLabel(entrant)}>
+          {cell(entrant, place)}
+        </td>
+      ))}
+      {children}
+    </tr>
+  );
+}
+
 type TableProps = Shown & {
   readonly caption: string;
   readonly first: string;
@@ -39,11 +67,11 @@ type TableProps = Shown & {
 /** A table with one column a charger, in a region that scrolls by itself and can be reached by keyboard. */
 export function SideTable({ caption, first, last, entrants, invented, children }: TableProps) {
   return (
-    <section class="scroll" tabindex={0} aria-label={`${caption} (table)`}>
+    <section class="scroll" tabindex={0} aria-label={fill(words.table, { caption })}>
       <table class="cards">
         <caption>
           {caption}
-          {invented ? <span class="invented"> invented data</span> : null}
+          {invented ? <span class="invented"> {words.invented}</span> : null}
         </caption>
         <thead>
           <tr>

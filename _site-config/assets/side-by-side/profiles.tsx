@@ -1,10 +1,15 @@
 /** The recorded profiles over each other: voltage above, current below, one style of line a charger. */
+
+import { Said } from "../../../lib/publish/pages/speech.tsx";
 import type { Over } from "../../../lib/publish/side-by-side/choice.ts";
-import { listed } from "../../../lib/publish/side-by-side/differences.ts";
 import type { Entrant } from "../../../lib/publish/side-by-side/line-up.ts";
+import { listed } from "../../../lib/publish/side-by-side/side-speech.ts";
+import { fill } from "../../../lib/publish/words/fill.ts";
+import { writeNumber } from "../../../lib/units/write-number.ts";
 import { digitsFor, valueTicks } from "../explore/scale.ts";
 import { type Axis, lastPoint, pathThrough, placeOn, spreadLabels } from "./drawing.ts";
 import { cellLabel, type Shown, To } from "./parts.tsx";
+import { words } from "./speech.ts";
 
 type Values = readonly (number | null)[];
 type Line = {
@@ -37,7 +42,7 @@ export function Profiles({ entrants, invented, over, setOver, width }: Props) {
   const drawn = entrants.flatMap((entrant) =>
     entrant.run?.profile ? [{ ...entrant, run: entrant.run, profile: entrant.run.profile }] : [],
   );
-  if (drawn.length === 0) return <p>No recording to draw.</p>;
+  if (drawn.length === 0) return <p>{words.noDrawing}</p>;
   const isPerCell = new Set(drawn.map(({ run }) => run.conditions.nominalVoltageV)).size > 1;
   const lines = drawn.map(
     ({ letter, charger, run, profile }): Line => ({
@@ -55,22 +60,22 @@ export function Profiles({ entrants, invented, over, setOver, width }: Props) {
   return (
     <figure class="chart side-profiles">
       <fieldset class="side-switch">
-        <legend>Drawn over</legend>
+        <legend>{words.drawnOver}</legend>
         {(["hours", "share"] as const).map((choice) => (
           <label key={choice}>
             <input type="radio" name="over" checked={over === choice} onChange={() => setOver(choice)} />
-            {choice === "hours" ? "hours" : "charge put in, as a share of the battery's capacity"}
+            {words.over[choice]}
           </label>
         ))}
       </fieldset>
-      <Drawing lines={lines} width={width} over={over} voltageUnit={isPerCell ? "V a cell" : "V"} />
+      <Drawing lines={lines} width={width} over={over} voltageUnit={isPerCell ? words.perCell : "V"} />
       <figcaption>
         <ul class="plain">
           {entrants.map((entrant) => (
             <LineKey key={entrant.letter} entrant={entrant} />
           ))}
         </ul>
-        {invented ? <span class="invented"> invented data</span> : null}
+        {invented ? <span class="invented"> {words.invented}</span> : null}
       </figcaption>
     </figure>
   );
@@ -87,10 +92,12 @@ function LineKey({ entrant }: { entrant: Entrant }) {
       {cellLabel(entrant)}:{" "}
       {run?.profile && run.recording !== null ? (
         <>
-          <To path={run.recording.to}>{run.recording.id}</To>, ended by {run.recording.endedWords}
+          <To path={run.recording.to}>{run.recording.id}</To>
+          {words.endedBy}
+          <Said text={run.recording.endedWords} />
         </>
       ) : (
-        "not recorded"
+        words.absences["not recorded"]
       )}
     </li>
   );
@@ -106,29 +113,26 @@ function Drawing({ lines, width, over, voltageUnit }: DrawingProps) {
   const height = 2 * (top + panelHeight) + axisHeight;
   const x: Axis = { from: 0, to: Math.max(...seen(lines.map(({ xs }) => xs)), 1e-3), fromPx: left, toPx: right };
   const ticks = valueTicks(x.from, x.to, Math.max(3, Math.floor((right - left) / 90)));
-  const names = listed(lines.map(({ letter, name }) => `${letter} ${name}`));
+  const chargers = listed(
+    lines.map(({ letter, name }) => `${letter} ${name}`),
+    words,
+  );
   return (
-    <svg
-      viewBox={`0 0 ${width} ${height}`}
-      width={width}
-      height={height}
-      role="img"
-      aria-label={`Voltage and current of ${names}, over ${over === "hours" ? "hours" : "charge put in"}.`}
-    >
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={fill(words.drawing[over], { chargers })}>
       {[
-        { unit: voltageUnit, name: "Voltage", of: (line: Line) => line.voltages, fromZero: false },
-        { unit: "A", name: "Current", of: (line: Line) => line.currentsA, fromZero: true },
+        { unit: voltageUnit, name: words.voltage, of: (line: Line) => line.voltages, fromZero: false },
+        { unit: "A", name: words.current, of: (line: Line) => line.currentsA, fromZero: true },
       ].map((panel, place) => (
         <Panel key={panel.name} {...panel} lines={lines} x={x} ticks={ticks} topPx={top + place * (top + panelHeight)} isWide={isWide} />
       ))}
       <g class="strip-axis">
         {ticks.map((tick) => (
           <text key={tick} x={placeOn(x, tick)} y={height - axisHeight + 16} text-anchor="middle">
-            {tick.toFixed(digitsFor(ticks))}
+            {writeNumber(tick, digitsFor(ticks), words.numbers)}
           </text>
         ))}
         <text x={left} y={height - 6}>
-          {over === "hours" ? "hours from the recording's first row" : "% of the rated capacity put in"}
+          {words.axes[over]}
         </text>
       </g>
     </svg>
@@ -173,7 +177,7 @@ function Panel({ name, unit, of, fromZero, lines, x, ticks, topPx, isWide }: Pan
           <g key={level}>
             <path d={`M${x.fromPx} ${placeOn(y, level).toFixed(1)}H${x.toPx}`} class="side-grid" />
             <text x={x.fromPx - 6} y={placeOn(y, level) + 4} text-anchor="end">
-              {level.toFixed(digitsFor(levels))}
+              {writeNumber(level, digitsFor(levels), words.numbers)}
             </text>
           </g>
         ))}
@@ -182,7 +186,7 @@ function Panel({ name, unit, of, fromZero, lines, x, ticks, topPx, isWide }: Pan
         ))}
         <text x={x.fromPx} y={topPx - 8}>
           {name}, {unit}
-          {values.length === 0 ? ": not recorded" : ""}
+          {values.length === 0 ? `: ${words.absences["not recorded"]}` : ""}
         </text>
       </g>
       {lines.map((line) => (

@@ -1,7 +1,18 @@
-/** This script speaks English, on every page: its words in a second language would make it heavier than a phone should carry. */
-import type { Speech } from "../../../lib/publish/pages/speech.tsx";
-import { figureText } from "../../../lib/units/format.ts";
+/** How the script speaks: the page hands it the words of its language, so that this one script serves all languages. */
+import { type Speech, useSpeech } from "../../../lib/publish/pages/speech.tsx";
+import type { SideSpeech, SideWords } from "../../../lib/publish/side-by-side/side-speech.ts";
+import type { Say } from "../phrases.ts";
 
-const asItIs = <Word extends string>(word: Word): Word => word;
+/** What the page keeps for the script; no other page loads it. */
+export const place = document.querySelector<HTMLElement>("[data-side-by-side]");
 
-export const speech: Speech = { formats: { figureText }, absence: asItIs, basis: asItIs, say: asItIs };
+export const words = JSON.parse(place?.dataset.words ?? "{}") as SideWords;
+
+/** For marks, and for what the results say. */
+export const speechWith = (say: Say): Speech => ({ absence: (kind) => words.absences[kind], say });
+
+/** For statements over several chargers, and for texts that the build made for this page. */
+export function useSideSpeech(): SideSpeech {
+  const { say } = useSpeech();
+  return { words, tell: (text) => say(text) ?? text };
+}

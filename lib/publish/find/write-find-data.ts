@@ -1,6 +1,7 @@
 /** Puts the data of the page that finds a charger where its script can fetch them. */
 import type { SitePart } from "../site-part.ts";
-import { phrasesOf, phrasesPath } from "../words/phrases-of.ts";
+import { phrasesOf } from "../words/phrases-of.ts";
+import { phrasesPath } from "../words/phrases-path.ts";
 import { findDataOf, findDataPath } from "./find-data.ts";
 
 /** Writes data/find.json, and what its statements mean in the site's other languages. The same results give the same bytes. */

@@ -4,6 +4,7 @@ import { scriptPath } from "../assets.ts";
 import { chargerPath } from "../links.ts";
 import type { SiteIndex } from "../results.ts";
 import { sideBySidePath } from "../side-by-side/compared.ts";
+import { sideWordsIn } from "../side-by-side/side-words.ts";
 import { renderPage } from "./document.tsx";
 import { Link, siteContext, useSite } from "./site-context.tsx";
 
@@ -41,9 +42,9 @@ export function renderSideBySidePage(index: SiteIndex, language: Language): stri
   });
 }
 
-/** What the script lays out is in English on every page, and says so. */
+/** The place that the script takes over, with the words of the page's language for it. */
 function Workbench({ invented }: { invented: boolean }) {
-  const { language, linkTo, root, words } = useSite();
+  const { language, linkTo, root } = useSite();
   return (
     <>
       <link rel="stylesheet" href={linkTo("assets/side-by-side.css")} />
@@ -51,11 +52,10 @@ function Workbench({ invented }: { invented: boolean }) {
         data-side-by-side
         data-root={root}
         data-invented={invented ? "" : undefined}
-        data-from-folder={words.sidePage.fromFolder}
-        lang={language === "en" ? undefined : "en"}
+        data-words={JSON.stringify(sideWordsIn(language))}
         hidden
       />
-      <script defer src={linkTo(scriptPath("side-by-side", "en"))} />
+      <script defer src={linkTo(scriptPath("side-by-side", language))} />
     </>
   );
 }

@@ -1,6 +1,7 @@
 /** What every component may know about the page it is on: the site's index, the page's language, and where the page stands. */
 import { type ComponentChildren, createContext } from "preact";
 import { useContext } from "preact/hooks";
+import type { Figure } from "../../nouns/figure.ts";
 import type { Language } from "../../nouns/site.ts";
 import type { Formats } from "../../units/formats.ts";
 import { isPage, languageFolder, methodId, methodPath, type PagePath, relativeLink } from "../links.ts";
@@ -9,9 +10,11 @@ import { type Words, wordsIn } from "../words/index.ts";
 import { speechIn } from "../words/speech-in.ts";
 import { type Speech, SpeechProvider } from "./speech.tsx";
 
-export type SiteContext = Omit<Speech, "formats"> & {
+export type SiteContext = Speech & {
   readonly language: Language;
   readonly formats: Formats;
+  /** How a figure came about, in a word. */
+  basis(basis: Figure["basis"]): string;
   readonly index: SiteIndex;
   readonly words: Words;
   /** The page's address, which is the same in every language, below the language's folder. */

@@ -1,15 +1,10 @@
-/** The language that a component speaks: how numbers are written, the words of marks, and what the results say. */
+/** The language that a component speaks: the words of marks, and what the results say. */
 import type { ComponentChildren } from "preact";
-import type { Figure } from "../../nouns/figure.ts";
 import type { Absences } from "../../units/absences.ts";
-import type { Formats } from "../../units/formats.ts";
 import { sentence } from "./sentence.ts";
 
 export type Speech = {
-  readonly formats: Pick<Formats, "figureText">;
   absence(kind: keyof Absences): string;
-  /** How a figure came about, in a word. */
-  basis(basis: Figure["basis"]): string;
   /** What the results say, in English, said in this language; undefined where nobody has translated it. */
   say(text: string): string | undefined;
 };

@@ -1,8 +1,10 @@
 /** After how many charges a charger that is dearer to buy has earned that back by the energy it saves, pair by pair. */
 import { breakEvenUses } from "../../project/break-even.ts";
-import { formatNumber, withUnit } from "../../units/format.ts";
+import { withUnit, writeNumber } from "../../units/write-number.ts";
+import { fill, fillCounted } from "../words/fill.ts";
 import type { ComparedFigure, ComparedMode, ComparedReference } from "./compared.ts";
 import type { Statement } from "./differences.ts";
+import { listed, type SideSpeech } from "./side-speech.ts";
 
 export type Buyable = {
   /** What the statements call it. */
@@ -19,9 +21,10 @@ const agreed = 0.95;
 /**
  * Holds prices and the energy of the reference charge against each other, draw by draw: all chargers meet the same battery in each.
  * @param buyables  one a charger, in any order
+ * @param speech    of the page's language
  * @returns a statement a pair that can be compared, then who cannot and why
  */
-export function breakEvenStatements(buyables: readonly Buyable[]): Statement[] {
+export function breakEvenStatements(buyables: readonly Buyable[], speech: SideSpeech): Statement[] {
   const ready = buyables.flatMap((one): Ready[] => {
     const { name, price, reference } = one;
     if (typeof price?.value !== "number" || "because" in reference || reference.pricePerKWh === null) return [];
@@ -31,8 +34,10 @@ export function breakEvenStatements(buyables: readonly Buyable[]): Statement[] {
   });
   const missing = buyables.filter(({ name }) => !ready.some((one) => one.name === name));
   return [
-    ...ready.flatMap((a, index) => ready.slice(index + 1).map((b) => pairStatement(a, b))),
-    ...missing.map((one): Statement => ({ sign: "∦", words: `${one.name} is not comparable because ${whyMissing(one)}` })),
+    ...ready.flatMap((a, index) => ready.slice(index + 1).map((b) => pairStatement(a, b, speech))),
+    ...missing.map(
+      (one): Statement => ({ sign: "∦", words: fill(speech.words.notComparable, { name: one.name, because: whyMissing(one, speech) }) }),
+    ),
   ];
 }
 
@@ -42,32 +47,35 @@ const isFillingHalf = ({ drawsKWh }: ComparedReference): boolean => 2 * drawsKWh
 /** A charger with its price and what each draw of the reference charge costs to run, NaN where the battery is not filled. */
 type Ready = { readonly name: string; readonly priced: number; readonly currency: string; readonly runs: readonly number[] };
 
-function pairStatement(a: Ready, b: Ready): Statement {
-  const both = `${a.name} and ${b.name}`;
-  if (a.currency !== b.currency) return { sign: "∦", words: `${both}: prices are in ${a.currency} and ${b.currency}` };
-  if (a.priced === b.priced) return { sign: "=", words: `${both} cost the same to buy` };
+function pairStatement(a: Ready, b: Ready, { words }: SideSpeech): Statement {
+  const both = listed([a.name, b.name], words);
+  if (a.currency !== b.currency) return { sign: "∦", words: fill(words.currencies, { both, a: a.currency, b: b.currency }) };
+  if (a.priced === b.priced) return { sign: "=", words: fill(words.sameCost, { both }) };
   const [dearer, cheaper] = a.priced > b.priced ? [a, b] : [b, a];
   const extra = dearer.priced - cheaper.priced;
   const saved = dearer.runs.map((run, draw) => (cheaper.runs[draw] ?? Number.NaN) - run).filter((money) => !Number.isNaN(money));
   const uses = breakEvenUses(extra, saved);
   const count = uses.length;
   const ever = uses.filter((use) => use <= mostUses);
-  const bought = `${dearer.name} costs ${withUnit(formatNumber(extra, 2), dearer.currency)} more to buy than ${cheaper.name}`;
-  if (ever.length < (1 - agreed) * count) return { sign: "≠", words: `${bought}, and the energy it saves does not earn that back` };
+  const bought = fill(words.bought, {
+    dearer: dearer.name,
+    extra: withUnit(writeNumber(extra, 2, words.numbers), dearer.currency),
+    cheaper: cheaper.name,
+  });
+  const written = (use = 0): string => writeNumber(Math.ceil(use), 0, words.numbers);
+  const charges = (use = 0): string => fillCounted(words.charges, Math.ceil(use), words.language, { uses: written(use) });
+  if (ever.length < (1 - agreed) * count) return { sign: "≠", words: fill(words.neverEarned, { bought }) };
   if (ever.length < agreed * count)
     return {
       sign: "≈",
-      words: `${bought}; whether the energy it saves earns that back cannot be told: in ${ever.length} of ${count} draws it does, after ${charges(ever[0])} at best`,
+      words: fill(words.unsureEarned, { bought, ever: ever.length, draws: count, best: charges(ever[0]) }),
     };
   const [low, high] = [uses[Math.floor(0.025 * count)], ever[Math.min(ever.length, Math.ceil(0.975 * count)) - 1]];
-  return { sign: "≠", words: `${bought}, and has earned that back by the energy it saves after ${formatCount(low)} to ${charges(high)}` };
+  return { sign: "≠", words: fill(words.earned, { bought, low: written(low), high: charges(high) }) };
 }
 
-const formatCount = (uses = 0): string => formatNumber(Math.ceil(uses), 0);
-const charges = (uses?: number): string => withUnit(formatCount(uses), formatCount(uses) === "1" ? "charge" : "charges");
-
-function whyMissing({ price, reference }: Buyable): string {
-  if ("because" in reference) return reference.because;
-  if (typeof price?.value !== "number") return "no price of it is stated";
-  return isFillingHalf(reference) ? "no price of energy is stated" : "it leaves the reference battery short in half of the draws or more";
+function whyMissing({ price, reference }: Buyable, { words, tell }: SideSpeech): string {
+  if ("because" in reference) return tell(reference.because);
+  if (typeof price?.value !== "number") return words.noPrice;
+  return isFillingHalf(reference) ? words.noEnergyPrice : words.leavesShort;
 }

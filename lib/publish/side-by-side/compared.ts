@@ -3,6 +3,7 @@
  * It is made for that page and may change with it; whoever builds on the results takes data/chargers/ and data/tests/.
  */
 import type { Figure } from "../../nouns/figure.ts";
+import type { FigureText } from "../../units/format.ts";
 
 /** What a test was made on. Two tests that differ in one of these do not show which charger is better. */
 export type Conditions = {
@@ -15,6 +16,8 @@ export type Conditions = {
 export type Aspect = keyof Conditions;
 
 export type ComparedFigure = Pick<Figure, "id" | "label" | "unit" | "value" | "low" | "high" | "basis" | "absent" | "doubts"> & {
+  /** Its value and interval as they are written; null where it has no value. */
+  readonly written: FigureText | null;
   /** What must be alike before two of these can be held against each other; [] where everything is alike by definition. */
   readonly heldOn: readonly Aspect[];
   /** Where it is told in full, with its evidence: a path from the site's root. */
@@ -55,6 +58,10 @@ export type ComparedProfile = {
 export type ComparedRun = {
   readonly test: { readonly id: string; readonly name: string };
   readonly batteryName: string;
+  /** Name, voltage, capacity and kind. */
+  readonly battery: string;
+  /** The density that counts as full, at 25 °C; null where the test set no target. */
+  readonly target: string | null;
   readonly conditions: Conditions;
   /** How flat the battery was made; null where the test does not say. */
   readonly discharged: string | null;

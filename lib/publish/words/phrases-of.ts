@@ -3,12 +3,8 @@
  * has a small one that says what its statements mean. An English page fetches none.
  */
 import type { Language } from "../../nouns/site.ts";
+import type { Phrases } from "./phrases-path.ts";
 import { sayIn } from "./speech-in.ts";
-
-export type Phrases = Readonly<Record<string, string>>;
-
-/** Where they lie: data/find.json has data/find.pl.json beside it. */
-export const phrasesPath = (dataPath: string, language: Language): string => dataPath.replace(/\.json$/, `.${language}.json`);
 
 /** The statements that have a translation, each once, in the order given. */
 export function phrasesOf(statements: readonly string[], language: Language): Phrases {

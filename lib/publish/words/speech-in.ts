@@ -1,4 +1,5 @@
 /** What a page in a language needs to speak. */
+import type { Figure } from "../../nouns/figure.ts";
 import type { Language } from "../../nouns/site.ts";
 import { type Formats, formatsWith } from "../../units/formats.ts";
 import { english, type Notation } from "../../units/notation.ts";
@@ -33,7 +34,9 @@ export function sayIn(language: Language, text: string): string | undefined {
   return language === "en" ? text : (translateLabel(text, language) ?? translatePhrase(text, language));
 }
 
-export function speechIn(language: Language): Omit<Speech, "formats"> & { readonly language: Language; readonly formats: Formats } {
+type PageSpeech = Speech & { readonly language: Language; readonly formats: Formats; basis(basis: Figure["basis"]): string };
+
+export function speechIn(language: Language): PageSpeech {
   const { absences, bases } = wordsIn(language).marks;
   return {
     language,

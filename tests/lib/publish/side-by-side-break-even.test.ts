@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Buyable, breakEvenStatements } from "../../../lib/publish/side-by-side/break-even.ts";
 import { figureBetween } from "./side-by-side-samples.ts";
+import { english, sideSpeech } from "./side-speech-samples.ts";
 
 const priced = (value: number | null) => figureBetween(null, null, { id: "price", value, basis: "stated", unit: "EUR", heldOn: [] });
 
@@ -19,7 +20,7 @@ function buyable(name: string, price: number | null, drawsKWh: readonly (number 
 }
 
 const told = (...buyables: Buyable[]): string[] =>
-  breakEvenStatements(buyables).map(({ sign, words }) => `${sign} ${words}`.replaceAll(/[\u202f\u00a0]/g, " "));
+  breakEvenStatements(buyables, english).map(({ sign, words }) => `${sign} ${words}`.replaceAll(/[\u202f\u00a0]/g, " "));
 const forty = (kWh: number): number[] => Array.from({ length: 40 }, () => kWh);
 
 describe("what pays off", () => {
@@ -58,5 +59,21 @@ describe("what pays off", () => {
     expect(told({ ...plain, name: "A", reference: { because: "the mode is for 6 V" } }, plain)).toEqual([
       "∦ A is not comparable because the mode is for 6 V",
     ]);
+  });
+
+  it("is told in the page's language, money with its comma and charges in the form of their count", () => {
+    const saves = [...forty(0.5).slice(0, 20), ...forty(1).slice(0, 20)];
+    const toldIn = (language: "pl" | "de", ...buyables: Buyable[]) =>
+      breakEvenStatements(buyables, sideSpeech(language)).map(({ words }) => words.replaceAll(/[\u202f\u00a0]/g, " "));
+    const pair = [buyable("B", 30, forty(1.5)), buyable("A", 80, saves)];
+    expect(toldIn("de", ...pair)).toEqual([
+      "A kostet beim Kauf 50,00 EUR mehr als B und hat das durch die gesparte Energie nach 100 bis 200 Ladungen wieder eingebracht",
+    ]);
+    expect(toldIn("pl", ...pair)).toEqual([
+      "A kosztuje przy zakupie o 50,00 EUR więcej niż B, co zaoszczędzona energia zwraca po 100 do 200 ładowaniach",
+    ]);
+    const atOnce = [buyable("B", 30, forty(1.5)), buyable("A", 30.5, forty(0.5))];
+    expect(toldIn("de", ...atOnce)[0]).toContain("nach 1 bis 1 Ladung wieder");
+    expect(toldIn("pl", ...atOnce)[0]).toContain("po 1 do 1 ładowaniu");
   });
 });

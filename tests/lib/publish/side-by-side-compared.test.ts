@@ -2,11 +2,15 @@ import { describe, expect, it } from "vitest";
 import type { ChargerResult, TestResult } from "../../../lib/publish/results.ts";
 import { assembleCompared, tellingRecording } from "../../../lib/publish/side-by-side/assemble-compared.ts";
 import { chargeShare } from "../../../lib/publish/side-by-side/charge-share.ts";
+import { comparedPhrases } from "../../../lib/publish/side-by-side/compared-phrases.ts";
+import { figureText } from "../../../lib/units/format.ts";
 import { fixture } from "../../pages/fixture.ts";
 
 const [lantern, , pebble] = fixture.chargers as [ChargerResult, ChargerResult, ChargerResult];
 const lanternTest = fixture.tests[0] as TestResult;
-const compared = (charger: ChargerResult) => assembleCompared(charger, fixture.index.rows, fixture.tests);
+const compared = (charger: ChargerResult, language?: "pl" | "de") => assembleCompared(charger, fixture.index.rows, fixture.tests, language);
+const phrases = (charger: ChargerResult, language: "pl" | "de") =>
+  comparedPhrases(compared(charger), compared(charger, language), language);
 
 describe("the charge put in", () => {
   it("is half of 60 Ah after 6 h of a steady 5 A (definition of the ampere-hour)", () => {
@@ -35,6 +39,7 @@ describe("what the page knows of a charger", () => {
     for (const figure of published) {
       const kept = figures.find(({ id }) => id === figure.id);
       expect([kept?.value, kept?.low, kept?.high, kept?.unit]).toEqual([figure.value, figure.low, figure.high, figure.unit]);
+      expect(kept?.written).toEqual(figure.value === null ? null : figureText(figure));
       expect(kept?.to).toBe(`tests/lantern-first/#figure-test-${figure.id}`);
     }
   });
@@ -81,5 +86,24 @@ describe("what the page knows of a charger", () => {
     expect(tellingRecording({ ...lanternTest, recordings: [] })).toBeUndefined();
     const swapped = tellingRecording({ ...lanternTest, recordings: [...others, ...(first === undefined ? [] : [first])] });
     expect(swapped?.id).toBe(telling?.id);
+  });
+});
+
+describe("what a charger's file means in another language", () => {
+  it("is told of claims, figures, prices, batteries and outcomes, with the language's comma, quotes and dates", () => {
+    const german = phrases(lantern, "de");
+    expect(german).toMatchObject({
+      "8\u202FA, “8 A DC”": "8\u202FA, „8 A DC“",
+      "5.92 ± 0.13\u202FA": "5,92 ± 0,13\u202FA",
+      "hardware shop, on 2026-02-20": "hardware shop, am 20.02.2026",
+      "short of": "bleibt darunter",
+    });
+    expect(phrases(lantern, "pl")["5.92 ± 0.13\u202FA"]).toBe("5,92 ± 0,13\u202FA");
+  });
+
+  it("is told of the results' statements, and of no name", () => {
+    const german = phrases(lantern, "de");
+    expect(german["no recording shows what the mode does"]).toBe("keine Aufzeichnung zeigt, was die Betriebsart tut");
+    for (const name of [lantern.name, lanternTest.title, lanternTest.battery.name]) expect(german).not.toHaveProperty([name]);
   });
 });

@@ -1,13 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { differingAspects } from "../../../lib/publish/side-by-side/conditions.ts";
-import { compareFigure, type Held, intervalOf, listed } from "../../../lib/publish/side-by-side/differences.ts";
+import { compareFigure, type Held, intervalOf } from "../../../lib/publish/side-by-side/differences.ts";
 import { finishingOrder } from "../../../lib/publish/side-by-side/finishing-order.ts";
+import { listed } from "../../../lib/publish/side-by-side/side-speech.ts";
 import { alike, figureBetween } from "./side-by-side-samples.ts";
+import { english, sideSpeech } from "./side-speech-samples.ts";
 
-const told = (...held: readonly Partial<Held>[]): string[] =>
-  compareFigure(held.map((one, index) => ({ letter: String.fromCharCode(65 + index), figure: undefined, conditions: alike, ...one }))).map(
-    ({ sign, words }) => `${sign} ${words}`,
-  );
+const toldIn = (language: "en" | "pl" | "de", ...held: readonly Partial<Held>[]): string[] =>
+  compareFigure(
+    held.map((one, index) => ({ letter: String.fromCharCode(65 + index), figure: undefined, conditions: alike, ...one })),
+    sideSpeech(language).words,
+  ).map(({ sign, words }) => `${sign} ${words}`);
+const told = (...held: readonly Partial<Held>[]): string[] => toldIn("en", ...held);
 
 describe("the interval that a figure is compared by", () => {
   it("is the value itself where it is stated", () => {
@@ -108,6 +112,31 @@ describe("comparing a figure", () => {
   });
 });
 
+describe("comparing a figure in other languages", () => {
+  const low = { figure: figureBetween(10, 12) };
+  const high = { figure: figureBetween(20, 22) };
+  const other = { figure: figureBetween(20, 22), conditions: { ...alike, capacityAh: 75, construction: "AGM" } };
+
+  it("says the same in German", () => {
+    expect(toldIn("de", low, high, low, {})).toEqual([
+      "≠ A ist niedriger als B",
+      "≠ C ist niedriger als B",
+      "≈ A und C: nicht zu unterscheiden",
+      " D hat keinen Wert",
+    ]);
+    expect(toldIn("de", low, other)).toEqual(["∦ A und B: nicht vergleichbar: Batterieart und Kapazität sind verschieden"]);
+    expect(toldIn("de", low, { figure: figureBetween(20, 22, { basis: "projected" }) })).toEqual([
+      "∦ A und B: nicht vergleichbar: A ist gemessen, B ist hochgerechnet",
+    ]);
+  });
+
+  it("says the same in Polish", () => {
+    expect(toldIn("pl", low, high)).toEqual(["≠ A: mniej niż B"]);
+    expect(toldIn("pl", low, other)).toEqual(["∦ A i B: nieporównywalne, bo różnice: rodzaj akumulatora i pojemność"]);
+    expect(toldIn("pl", {}, {})).toEqual([" nie ma czego porównać: brak wartości z przedziałem"]);
+  });
+});
+
 describe("conditions", () => {
   it("differ in every aspect that is not the very same", () => {
     expect(differingAspects(alike, { ...alike, construction: "AGM", targetAt25C: 1.28 })).toEqual(["construction", "targetAt25C"]);
@@ -118,9 +147,10 @@ describe("conditions", () => {
 describe("who is done first", () => {
   const draws = (drawsH: readonly (number | null)[], words = "a battery") => ({ words, drawsH, drawsKWh: [], pricePerKWh: null });
   const order = (...references: readonly Parameters<typeof finishingOrder>[0][number]["reference"][]): string[] =>
-    finishingOrder(references.map((reference, index) => ({ name: String.fromCharCode(65 + index), reference }))).map(
-      ({ sign, words }) => `${sign} ${words}`,
-    );
+    finishingOrder(
+      references.map((reference, index) => ({ name: String.fromCharCode(65 + index), reference })),
+      english,
+    ).map(({ sign, words }) => `${sign} ${words}`);
   const twenty = Array.from({ length: 20 }, (_, index) => 5 + index);
 
   it("is told by draws on the same batteries, where two intervals would overlap", () => {
@@ -151,13 +181,32 @@ describe("who is done first", () => {
     expect(order(draws([1, 2]), draws([1, 2, 3]))).toEqual(["∦ B is not comparable because its figure has another number of draws"]);
   });
 
+  it("is told in the page's language, halves with its comma", () => {
+    const inGerman = finishingOrder(
+      [draws([null, 3]), draws([null, 4]), { because: "no recording shows what the mode does" }].map((reference, index) => ({
+        name: String.fromCharCode(65 + index),
+        reference,
+      })),
+      sideSpeech("de"),
+    );
+    expect(inGerman.map(({ words }) => words)).toEqual([
+      "A ist in 1,5 von 2 Ziehungen vor B fertig: nicht zu unterscheiden",
+      "C ist nicht vergleichbar: keine Aufzeichnung zeigt, was die Betriebsart tut",
+    ]);
+  });
+
   it("has nothing to say of nobody", () => {
-    expect(finishingOrder([])).toEqual([]);
+    expect(finishingOrder([], english)).toEqual([]);
   });
 });
 
 describe("a list of words", () => {
   it("joins none, one, two and three", () => {
-    expect([[], ["A"], ["A", "B"], ["A", "B", "C"]].map(listed)).toEqual(["", "A", "A and B", "A, B and C"]);
+    expect([[], ["A"], ["A", "B"], ["A", "B", "C"]].map((names) => listed(names, english.words))).toEqual([
+      "",
+      "A",
+      "A and B",
+      "A, B and C",
+    ]);
   });
 });

@@ -14,6 +14,8 @@ export function figureBetween(low: number | null, high: number | null, parts: Pa
     high,
     basis: "measured",
     absent: null,
+    // Statements go by the interval, not by how it is written.
+    written: null,
     doubts: [],
     heldOn: ["nominalVoltageV", "construction", "capacityAh", "targetAt25C"],
     to: "tests/first/",
@@ -25,6 +27,8 @@ export function runOf(id: string, conditions: Partial<Conditions> = {}): Compare
   return {
     test: { id, name: id },
     batteryName: "Ferry",
+    battery: "Ferry: 12 V",
+    target: "1.265 kg/l",
     conditions: { ...alike, ...conditions },
     discharged: null,
     status: "reached",

@@ -12,8 +12,6 @@ export const sidePage: typeof source = {
     </>
   ),
   read: "Wie man es liest",
-  fromFolder:
-    "Diese Seite wurde direkt aus einem Ordner geöffnet, wo sie keine Werte holen kann. Öffnen Sie die Website von einem Webserver, oder siehe unten.",
   readDrawing:
     "Ein Ring kennzeichnet, wo eine Aufzeichnung endet, was nicht heißt, dass das Ladegerät fertig war; ein gefüllter Punkt, dass das Ladegerät bis dahin abgeschaltet hatte. Haben die Batterien verschiedene Spannungen, ist die Spannung für eine Zelle gezeichnet.",
   readShare:

@@ -12,7 +12,6 @@ export const sidePage = {
     </>
   ),
   read: "How to read it",
-  fromFolder: "This page was opened straight from a folder, where it can fetch no figures. Open the site from a web server, or see below.",
   readDrawing:
     "A ring marks where a recording ends, which is not where the charger was done; a filled dot, where the charger had switched off by then. Where the batteries are of several voltages, voltage is drawn for one cell.",
   readShare: "Over the charge put in, a profile adds up the current between its drawn points; gaps add nothing.",

@@ -10,6 +10,7 @@ import { marks } from "./marks.ts";
 import { outward } from "./outward.tsx";
 import { parts } from "./parts.ts";
 import { reference } from "./reference.tsx";
+import { sideBySide } from "./side-by-side.ts";
 import { sidePage } from "./side-page.tsx";
 import { test } from "./test.tsx";
 
@@ -26,6 +27,7 @@ export const pl = {
   outward,
   parts,
   reference,
+  sideBySide,
   sidePage,
   test,
 };

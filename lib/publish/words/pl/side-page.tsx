@@ -11,8 +11,6 @@ export const sidePage: typeof source = {
     </>
   ),
   read: "Jak to czytać",
-  fromFolder:
-    "Tę stronę otwarto wprost z folderu, skąd nie może pobrać wartości. Proszę otworzyć witrynę z serwera WWW albo zobaczyć niżej.",
   readDrawing:
     "Kółko oznacza koniec zapisu, a nie koniec pracy prostownika; wypełniona kropka oznacza, że prostownik do tego czasu się wyłączył. Gdy akumulatory mają różne napięcia, napięcie rysuje się dla jednej celi.",
   readShare: "W funkcji włożonego ładunku przebieg sumuje prąd między narysowanymi punktami; luki niczego nie dodają.",

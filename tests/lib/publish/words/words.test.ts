@@ -5,6 +5,7 @@ import { batteryClasses, flatnesses } from "../../../../lib/project/index.ts";
 import { roleLabels } from "../../../../lib/publish/assemble/facts.ts";
 import * as german from "../../../../lib/publish/words/de/scripts.ts";
 import * as english from "../../../../lib/publish/words/en/scripts.ts";
+import { type Forms, fill, fillCounted } from "../../../../lib/publish/words/fill.ts";
 import { wordsIn } from "../../../../lib/publish/words/index.ts";
 import * as polish from "../../../../lib/publish/words/pl/scripts.ts";
 import { polishForm } from "../../../../lib/publish/words/plural.ts";
@@ -14,9 +15,13 @@ import { fixture } from "../../../pages/fixture.ts";
 
 type Message = { readonly path: string; readonly text: string };
 
+/** A message about a count: a text for each form. How many forms there are is the language's own matter. */
+const isForms = (table: object): table is Forms => "other" in table && typeof table.other === "string";
+
 /** Every message that is plain text, with the way to it. Messages with values are functions, and are tried on pages. */
 function textsOf(table: unknown, path = ""): Message[] {
   if (typeof table === "string") return [{ path, text: table }];
+  if (table !== null && typeof table === "object" && isForms(table)) return [{ path, text: Object.values(table).join(" | ") }];
   if (table === null || typeof table !== "object") return [];
   return Object.entries(table).flatMap(([name, inner]) => textsOf(inner, path === "" ? name : `${path}.${name}`));
 }
@@ -54,6 +59,45 @@ describe.each(["pl", "de"] as const)("the words in %s", (language) => {
       expect(text, path).not.toMatch(/“[^”]*”(?!.*„)/);
       expect(text.replace(/\b[\d.]+:\d{4}, \d\.\d\.\d|IEC \S+|DIN \S+/g, ""), path).not.toMatch(/\d\.\d/);
     }
+  });
+});
+
+describe("messages with named places", () => {
+  /** Every text of the table, each form of a counted message by itself. */
+  const textsOfSide = (table: unknown, path = ""): Message[] =>
+    typeof table === "string"
+      ? [{ path, text: table }]
+      : Object.entries(table as object).flatMap(([name, inner]) => textsOfSide(inner, `${path}.${name}`));
+  const placesOf = (text: string): string[] => [...new Set(text.match(/\{\w+\}/g) ?? [])].sort();
+
+  it.each(["pl", "de"] as const)("have the very same places in %s", (language) => {
+    const english = new Map(textsOfSide(wordsIn("en").sideBySide).map(({ path, text }) => [path, placesOf(text)]));
+    // A form that English lacks has the places of the form for any other count.
+    for (const { path, text } of textsOfSide(wordsIn(language).sideBySide))
+      expect(placesOf(text), path).toEqual(english.get(path) ?? english.get(path.replace(/\.\w+$/, ".other")));
+  });
+
+  it.each(["en", "pl", "de"] as const)("have every form that counts take in %s", (language) => {
+    const { pluralCategories } = new Intl.PluralRules(language).resolvedOptions();
+    const { things, doubts, differ, charges } = wordsIn(language).sideBySide;
+    for (const forms of [things, doubts, differ, charges]) expect(Object.keys(forms).sort()).toEqual([...pluralCategories].sort());
+  });
+
+  it("take their values, and show a place that has none", () => {
+    expect(fill("{a} and {b}, {a}", { a: "one", b: "{a}" })).toBe("one and {a}, one");
+    expect(fill("{gone}", {})).toBe("{gone}");
+  });
+
+  it("take the form of their count", () => {
+    const forms = { one: "{count} test", few: "{count} testy", many: "{count} testów", other: "{count} testu" };
+    expect([1, 2, 5, 22, 1.5].map((count) => fillCounted(forms, count, "pl"))).toEqual([
+      "1 test",
+      "2 testy",
+      "5 testów",
+      "22 testy",
+      "1.5 testu",
+    ]);
+    expect(fillCounted({ other: "{count} Zweifel" }, 1, "de")).toBe("1 Zweifel");
   });
 });
 
