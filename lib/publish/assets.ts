@@ -1,7 +1,7 @@
 /** Styles and scripts: written as CSS and TypeScript under _site-config/assets, published small and plain. */
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { buildSync, transformSync } from "esbuild";
+import { type BuildOptions, buildSync, transformSync } from "esbuild";
 import type { Language } from "../nouns/site.ts";
 
 /** The first is every page's, the second is for pages that leave the site; the others add what one page alone needs. */
@@ -21,15 +21,20 @@ const scripts = {
 type ScriptName = keyof typeof scripts;
 const scriptNames = Object.keys(scripts) as ScriptName[];
 
-/** This one finds its words in the page, so one file serves every language. */
-const withoutWords: ScriptName = "side-by-side";
+/** Apart from the others in two ways: it finds its words in the page, so one file serves every language, and it is written in JSX. */
+const sideBySide: ScriptName = "side-by-side";
+/** JSX as calls of h, which a file brings in: a hundred bytes less after gzip than with the automatic runtime. */
+const elementsBy = (path: string): BuildOptions => ({
+  inject: [path],
+  tsconfigRaw: { compilerOptions: { jsx: "react", jsxFactory: "h", jsxFragmentFactory: "Fragment" } },
+});
 
 /** Where a script stands: one file a language, each with the words of that language only. */
 export const scriptPath = (name: ScriptName, language: Language): string =>
-  language === "en" || name === withoutWords ? `assets/${name}.js` : `assets/${name}.${language}.js`;
+  language === "en" || name === sideBySide ? `assets/${name}.js` : `assets/${name}.${language}.js`;
 
 /** The languages that a script is built in. */
-const builtIn = (name: ScriptName, languages: readonly Language[]): readonly Language[] => (name === withoutWords ? ["en"] : languages);
+const builtIn = (name: ScriptName, languages: readonly Language[]): readonly Language[] => (name === sideBySide ? ["en"] : languages);
 
 /** All that is published, by its path from the site's root. */
 export const assetPaths = (languages: readonly Language[]): string[] => [
@@ -55,6 +60,7 @@ export function publishAssets(sourceDir: string, siteDir: string, languages: rea
         target: "es2022",
         charset: "utf8",
         legalComments: "none",
+        ...(name === sideBySide ? elementsBy(join(sourceDir, "element.ts")) : {}),
         // Decides at build time which table of words a script holds; the others fall away (_site-config/assets/language.ts).
         define: { PAGE_LANGUAGE: JSON.stringify(language) },
       });

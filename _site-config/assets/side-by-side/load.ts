@@ -6,10 +6,8 @@ import { type Phrases, phrasesPath } from "../../../lib/publish/words/phrases-pa
 export type Loader = {
   /** Rejects where the list cannot be fetched. */
   index(): Promise<ComparedIndex>;
-  /** Rejects, in words that name the charger, where its file cannot be fetched. */
-  charger(id: string): Promise<ComparedCharger>;
-  /** What a charger's texts mean in the page's language. Never rejects: what cannot be fetched leaves them in English. */
-  phrases(id: string): Promise<Phrases>;
+  /** A charger, and what its texts mean in the page's language. Rejects where its file cannot be fetched; phrases that cannot are none. */
+  charger(id: string): Promise<readonly [ComparedCharger, Phrases]>;
 };
 
 /**
@@ -32,7 +30,10 @@ export function loaderFrom(root: string, language: Language): Loader {
   };
   return {
     index: () => get(comparedIndexPath) as Promise<ComparedIndex>,
-    charger: (id) => get(comparedPath(id)) as Promise<ComparedCharger>,
-    phrases: async (id) => (language === "en" ? {} : ((await get(phrasesPath(comparedPath(id), language)).catch(() => ({}))) as Phrases)),
+    charger: (id) => {
+      const path = comparedPath(id);
+      const phrases = language === "en" ? {} : get(phrasesPath(path, language)).catch(() => ({}));
+      return Promise.all([get(path), phrases]) as Promise<[ComparedCharger, Phrases]>;
+    },
   };
 }

@@ -148,16 +148,19 @@ async function load(loader: Loader, chosen: Choices["chosen"]): Promise<Loaded> 
   const names = new Map(index.map(({ id, name }) => [id, name]));
   const problems: string[] = [];
   const chargers = new Map<string, ComparedCharger>();
-  for (const id of new Set(chosen.map(({ charger }) => charger))) {
-    // Only an address that the list names is fetched.
-    const charger = names.has(id) ? await loader.charger(id).catch(() => undefined) : undefined;
-    if (charger === undefined) {
+  await Promise.all(
+    [...new Set(chosen.map(({ charger }) => charger))].map(async (id) => {
       const name = names.get(id);
-      problems.push(name === undefined ? fill(words.unknown, { id }) : fill(words.figuresNotFetched, { charger: name }));
-      continue;
-    }
-    chargers.set(id, charger);
-    for (const [text, told] of Object.entries(await loader.phrases(id))) phrases.set(text, told);
-  }
+      // Only an address that the list names is fetched.
+      const found = name === undefined ? undefined : await loader.charger(id).catch(() => undefined);
+      if (found === undefined) {
+        problems.push(name === undefined ? fill(words.unknown, { id }) : fill(words.figuresNotFetched, { charger: name }));
+        return;
+      }
+      const [charger, told] = found;
+      chargers.set(id, charger);
+      for (const [text, meaning] of Object.entries(told)) phrases.set(text, meaning);
+    }),
+  );
   return { index, chargers, say, problems };
 }

@@ -62,8 +62,7 @@ function pairStatement(a: Ready, b: Ready, { words }: SideSpeech): Statement {
     extra: withUnit(writeNumber(extra, 2, words.numbers), dearer.currency),
     cheaper: cheaper.name,
   });
-  const written = (use = 0): string => writeNumber(Math.ceil(use), 0, words.numbers);
-  const charges = (use = 0): string => fillCounted(words.charges, Math.ceil(use), words.language, { uses: written(use) });
+  const charges = (use = 0): string => fillCounted(words.charges, Math.ceil(use), words.language);
   if (ever.length < (1 - agreed) * count) return { sign: "≠", words: fill(words.neverEarned, { bought }) };
   if (ever.length < agreed * count)
     return {
@@ -71,7 +70,7 @@ function pairStatement(a: Ready, b: Ready, { words }: SideSpeech): Statement {
       words: fill(words.unsureEarned, { bought, ever: ever.length, draws: count, best: charges(ever[0]) }),
     };
   const [low, high] = [uses[Math.floor(0.025 * count)], ever[Math.min(ever.length, Math.ceil(0.975 * count)) - 1]];
-  return { sign: "≠", words: fill(words.earned, { bought, low: written(low), high: charges(high) }) };
+  return { sign: "≠", words: fill(words.earned, { bought, low: Math.ceil(low ?? 0), high: charges(high) }) };
 }
 
 function whyMissing({ price, reference }: Buyable, { words, tell }: SideSpeech): string {

@@ -102,7 +102,7 @@ export const sideBySide: typeof source = {
   unsureEarned:
     "{bought}; ob die gesparte Energie das wieder einbringt, ist nicht feststellbar: in {ever} von {draws} Ziehungen tut sie es, bestenfalls nach {best}",
   earned: "{bought} und hat das durch die gesparte Energie nach {low} bis {high} wieder eingebracht",
-  charges: { one: "{uses}\u202FLadung", other: "{uses}\u202FLadungen" },
+  charges: { one: "{count}\u202FLadung", other: "{count}\u202FLadungen" },
   noPrice: "sein Preis ist nicht angegeben",
   noEnergyPrice: "ein Energiepreis ist nicht angegeben",
   leavesShort: "es füllt die Referenzbatterie in mindestens der Hälfte der Ziehungen nicht",

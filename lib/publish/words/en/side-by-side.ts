@@ -103,7 +103,7 @@ export const sideBySide = {
   unsureEarned:
     "{bought}; whether the energy it saves earns that back cannot be told: in {ever} of {draws} draws it does, after {best} at best",
   earned: "{bought}, and has earned that back by the energy it saves after {low} to {high}",
-  charges: { one: "{uses}\u202Fcharge", other: "{uses}\u202Fcharges" } satisfies Forms as Forms,
+  charges: { one: "{count}\u202Fcharge", other: "{count}\u202Fcharges" } satisfies Forms as Forms,
   noPrice: "no price of it is stated",
   noEnergyPrice: "no price of energy is stated",
   leavesShort: "it leaves the reference battery short in half of the draws or more",
