@@ -11,6 +11,8 @@ const plotHeight = 84;
 const height = 140;
 /** More stages than these are not told apart in a drawing; the rest is counted in words. */
 const mostStages = 8;
+/** Up to so many stages a phone of 320 px has room for; more of them scroll there. */
+const stagesOfPhone = 3;
 
 type Drawn = Stage & { readonly leftX: number };
 
@@ -22,23 +24,33 @@ export function CharacteristicDrawing({ stages, caption }: { stages: readonly St
   if (drawn.length === 0) return null;
   const width = drawn.length * stageWidth;
   const left = stages.length - drawn.length;
+  const drawing = (
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={describe(drawn, words, formats)}>
+      {drawn.map((stage) => (
+        <g key={stage.leftX}>
+          <line x1={stage.leftX} x2={stage.leftX} y1={top - 6} y2={top + plotHeight} class="stage-edge" />
+          <text x={stage.leftX + stageWidth / 2} y={15} text-anchor="middle" class="stage-letter">
+            {stageKinds[stage.kind].letter ?? "·"}
+          </text>
+          <text x={stage.leftX + stageWidth / 2} y={height - 8} text-anchor="middle" class="stage-hours">
+            {formats.formatDuration((stage.endS - stage.startS) / 3600)}
+          </text>
+        </g>
+      ))}
+      <Ends stages={drawn} start="voltageStartV" end="voltageEndV" fromZero={false} name="profile-voltage" />
+      <Ends stages={drawn} start="currentStartA" end="currentEndA" fromZero name="profile-current" />
+    </svg>
+  );
   return (
     <figure class="characteristic">
-      <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={describe(drawn, words, formats)}>
-        {drawn.map((stage) => (
-          <g key={stage.leftX}>
-            <line x1={stage.leftX} x2={stage.leftX} y1={top - 6} y2={top + plotHeight} class="stage-edge" />
-            <text x={stage.leftX + stageWidth / 2} y={15} text-anchor="middle" class="stage-letter">
-              {stageKinds[stage.kind].letter ?? "·"}
-            </text>
-            <text x={stage.leftX + stageWidth / 2} y={height - 8} text-anchor="middle" class="stage-hours">
-              {formats.formatDuration((stage.endS - stage.startS) / 3600)}
-            </text>
-          </g>
-        ))}
-        <Ends stages={drawn} start="voltageStartV" end="voltageEndV" fromZero={false} name="profile-voltage" />
-        <Ends stages={drawn} start="currentStartA" end="currentEndA" fromZero name="profile-current" />
-      </svg>
+      {drawn.length <= stagesOfPhone ? (
+        drawing
+      ) : (
+        // A region that scrolls must be reachable by keyboard.
+        <section class="scroll" tabindex={0} aria-label={words.parts.drawing(caption)}>
+          {drawing}
+        </section>
+      )}
       <figcaption>
         {caption} {charger.drawn}
         {left > 0 ? ` ${charger.moreStages(left)}` : ""}
