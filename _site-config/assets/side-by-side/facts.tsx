@@ -9,7 +9,7 @@ import type { Entrant } from "../../../lib/publish/side-by-side/line-up.ts";
 import type { SideSpeech, SideWords } from "../../../lib/publish/side-by-side/side-speech.ts";
 import { fillCounted } from "../../../lib/publish/words/fill.ts";
 import { cellLabel, Row, type Shown, SideTable, To } from "./parts.tsx";
-import { useSideSpeech, words } from "./speech.ts";
+import { ownLanguage, useSideSpeech, words } from "./speech.ts";
 
 /** What stands in the rows of the tests, by the words for it. */
 const rows: Readonly<Record<Exclude<keyof SideWords["rows"], "mode">, (run: ComparedRun, tell: SideSpeech["tell"]) => ComponentChildren>> =
@@ -21,7 +21,7 @@ const rows: Readonly<Record<Exclude<keyof SideWords["rows"], "mode">, (run: Comp
       </Mark>
     ),
     battery: ({ battery }, tell) => tell(battery),
-    flat: ({ discharged }) => (discharged === null ? <Absent kind="not stated" /> : <Said text={discharged} />),
+    flat: ({ discharged }) => (discharged === null ? <Absent kind="not stated" /> : <span lang={ownLanguage}>{discharged}</span>),
     density: ({ target }, tell) => (target === null ? <Absent kind="not stated" /> : tell(target)),
     target: ({ status }, tell) => tell(status),
     profile: ({ characteristic }) =>

@@ -8,6 +8,9 @@ export const place = document.querySelector<HTMLElement>("[data-side-by-side]");
 
 export const words = JSON.parse(place?.dataset.words ?? "{}") as SideWords;
 
+/** The language of the reviewer's own words, where the page has another. */
+export const ownLanguage = place?.dataset.own;
+
 /** For marks, and for what the results say. */
 export const speechWith = (say: Say): Speech => ({ absence: (kind) => words.absences[kind], say });
 

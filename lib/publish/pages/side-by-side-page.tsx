@@ -23,7 +23,7 @@ export function renderSideBySidePage(index: SiteIndex, language: Language): stri
             <Link to="cautions/">{cautions}</Link>
           ))}
         </p>
-        <Workbench invented={index.site.invented} />
+        <Workbench index={index} />
         <HowToRead />
         <h2>{words.other}</h2>
         <p>
@@ -43,7 +43,7 @@ export function renderSideBySidePage(index: SiteIndex, language: Language): stri
 }
 
 /** The place that the script takes over, with the words of the page's language for it. */
-function Workbench({ invented }: { invented: boolean }) {
+function Workbench({ index: { site } }: { index: SiteIndex }) {
   const { language, linkTo, root } = useSite();
   return (
     <>
@@ -51,7 +51,8 @@ function Workbench({ invented }: { invented: boolean }) {
       <div
         data-side-by-side
         data-root={root}
-        data-invented={invented ? "" : undefined}
+        data-invented={site.invented ? "" : undefined}
+        data-own={site.language.startsWith(language) ? undefined : site.language}
         data-words={JSON.stringify(sideWordsIn(language))}
         hidden
       />

@@ -1,7 +1,9 @@
 import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import type { JudgedClaim } from "../../../lib/nouns/finding.ts";
+import { CharacteristicDrawing } from "../../../lib/publish/pages/characteristic-drawing.tsx";
 import { IntervalBar } from "../../../lib/publish/pages/interval-bar.tsx";
+import { SiteProvider, siteContext } from "../../../lib/publish/pages/site-context.tsx";
 import { SmallProfile } from "../../../lib/publish/pages/small-profile.tsx";
 import type { TestResult } from "../../../lib/publish/results.ts";
 import { fixture } from "../../pages/fixture.ts";
@@ -45,5 +47,26 @@ describe("the small profile", () => {
     const html = draw([12, 12, 12, 12, 12], [null, null, null, null, null]);
     expect(paths(html)).toHaveLength(1);
     expect(html).not.toContain("NaN");
+  });
+});
+
+describe("the charge profile, stage by stage", () => {
+  const [stage] = (fixture.tests[0] as TestResult).recordings.flatMap(({ stages }) => stages);
+  const draw = (count: number) =>
+    renderToString(
+      <SiteProvider value={siteContext(fixture.index, "", "en")}>
+        <CharacteristicDrawing stages={stage === undefined ? [] : Array.from({ length: count }, () => stage)} caption="As recorded." />
+      </SiteProvider>,
+    );
+  /** What a page of 320 px leaves between its margins of 1 rem. */
+  const phonePx = 320 - 2 * 16;
+
+  it("is a region that the keyboard reaches where it is wider than a phone, and no stop for it where it fits", () => {
+    for (const count of [1, 2, 3, 4, 8]) {
+      const html = draw(count);
+      const isWider = numberAfter(html, /<svg [^>]*width="(\d+)"/) > phonePx;
+      expect(html.includes('tabindex="0"'), `${count} stages`).toBe(isWider);
+      expect(html.includes('<section class="scroll" tabindex="0" aria-label="As recorded. (drawing)"'), `${count} stages`).toBe(isWider);
+    }
   });
 });

@@ -65,7 +65,7 @@ export const sideBySide: typeof source = {
   drawnOver: "Gezeichnet über",
   over: { hours: "Stunden", share: "eingeladene Ladung, als Anteil der Batteriekapazität" },
   noDrawing: "Es gibt keine Aufzeichnung zu zeichnen.",
-  endedBy: ", beendet durch ",
+  endedBy: "; beendet hat sie: ",
   drawing: {
     hours: "Spannung und Strom von {chargers}, über Stunden.",
     share: "Spannung und Strom von {chargers}, über eingeladener Ladung.",
