@@ -146,8 +146,10 @@ function showFirstRows(table: HTMLTableElement) {
       if (row.classList.contains("beyond") !== isBeyond) row.classList.toggle("beyond", isBeyond);
     }
     offer.hidden = fitting <= most;
-    more.textContent = `Show ${Math.min(atFirst, fitting - most)} more`;
-    all.textContent = `Show all ${fitting}`;
+    more.textContent = words.showMore(Math.min(atFirst, fitting - most));
+    all.textContent = words.showAll(fitting);
+    // Until here the style sheet has kept the later rows from being laid out at all.
+    table.classList.add("paged");
   }
 
   more.addEventListener("click", () => {

@@ -19,6 +19,8 @@ export const compare = {
   chooseAnother: "1 charger chosen: choose another to lay them side by side.",
   chosen: (count: number) => `Compare the chosen ${count} side by side`,
   noMore: " (no more than four)",
+  showMore: (count: number) => `Show ${count} more`,
+  showAll: (count: number) => `Show all ${count}`,
 };
 
 export const exploreButton = {

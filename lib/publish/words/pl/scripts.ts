@@ -19,6 +19,8 @@ export const compare: typeof source.compare = {
   chooseAnother: "Wybrano 1 prostownik: proszę wybrać jeszcze jeden, żeby ustawić je obok siebie.",
   chosen: (count) => `Porównaj wybrane obok siebie (${count})`,
   noMore: " (nie więcej niż cztery)",
+  showMore: (count) => `Pokaż więcej (${count})`,
+  showAll: (count) => `Pokaż wszystkie (${count})`,
 };
 
 export const exploreButton: typeof source.exploreButton = {
