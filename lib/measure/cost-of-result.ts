@@ -5,10 +5,8 @@ import type { FigureOutcome, NotMeasured } from "./define.ts";
 import { notMeasured } from "./define.ts";
 import { energyMains } from "./figures/energy-mains.ts";
 import { findTargetOutcome } from "./growth.ts";
+import { statedCosts } from "./stated-costs.ts";
 import { isSealed, type TestContext } from "./test-context.ts";
-
-/** Where nobody states the uses of a charger's life, they may be this many times fewer or more than the site's rule; our assumption. */
-const unstatedUsesFactor = 2;
 
 export type CostOutcome = {
   readonly cost: CostOfResult;
@@ -18,8 +16,6 @@ export type CostOutcome = {
 
 /** @returns the cost with what it rests on, or why there is none */
 export function costOfResult(context: TestContext): CostOutcome | NotMeasured {
-  const { price } = context.charger;
-  const { electricity, exchangeRates, ownersTime } = context.site;
   if (isSealed(context.battery))
     return notMeasured("not applicable", "a result is a battery at its target density, which cannot be read on a sealed one");
   const outcome = findTargetOutcome(context);
@@ -35,32 +31,19 @@ export function costOfResult(context: TestContext): CostOutcome | NotMeasured {
     return notMeasured("not reached", "the test brought no battery to its target, so there is no result to pay for", [
       context.recordEvidence,
     ]);
-  if (price === undefined) return notMeasured("not stated", "no price of the charger is stated");
-  if (electricity === undefined) return notMeasured("not stated", "the site states no price of electricity");
+  const stated = statedCosts(context, outcome.at.connections);
+  if ("absent" in stated) return stated;
   const energy = energyMains.compute(context);
   if ("absent" in energy) return notMeasured(energy.absent, energy.why, energy.evidence ?? []);
   const isMetered = energy.basis !== "projected";
   const { standbyW } = context.charger;
-  const uses = usesInLife(context);
   const charge = chargeNeeded(context);
   const density = densityGained(context);
   const made = costPerResult({
-    currency: price.currency,
-    ...(exchangeRates === undefined ? {} : { rates: exchangeRates.map(({ from, to, rate, on }) => ({ from, to, rate: known(rate), on })) }),
-    purchase: { amount: known(price.amount), currency: price.currency, ...(price.on === undefined ? {} : { on: price.on }) },
-    usesInLife: uses.estimate,
-    pricePerKWh: { amount: known(electricity.pricePerKWh), currency: electricity.currency, on: electricity.on },
+    ...stated.inputs,
     energy: { mainsKWh: estimateOf(energy, context.rules.coverageFactor) },
     // A meter in the mains has seen the charger's own consumption already.
     ...(isMetered || standbyW === undefined ? {} : { standbyKWh: known((standbyW * outcome.at.mostHours) / 1000) }),
-    ...(ownersTime === undefined
-      ? {}
-      : {
-          visits: {
-            minutes: known(ownersTime.minutesPerVisit * outcome.at.connections),
-            valuePerHour: { amount: known(ownersTime.valuePerHour), currency: ownersTime.currency },
-          },
-        }),
     ...("why" in charge ? {} : { restoredAh: estimateOf(charge, context.rules.coverageFactor) }),
     ...(density === undefined ? {} : { densityGain: density }),
   });
@@ -71,25 +54,11 @@ export function costOfResult(context: TestContext): CostOutcome | NotMeasured {
     evidence: [...energy.evidence, context.recordEvidence],
     doubts: [
       ...(energy.doubts ?? []),
-      uses.words,
-      ownersTime === undefined ? "the owner's time is left out" : `the owner's time counts ${ownersTime.minutesPerVisit} min a connection`,
+      ...stated.doubts,
       ...(most === undefined
         ? []
         : [`${most.input} moves it most: alone, from ${most.low.toFixed(2)} to ${most.high.toFixed(2)} ${made.currency} a result`]),
     ],
-  };
-}
-
-/** Over how many uses the purchase is spread: as the charger's record states, else by the site's rule; with words that say which. */
-export function usesInLife({ charger: { lifeUses }, rules }: Pick<TestContext, "charger" | "rules">): {
-  estimate: Estimate;
-  words: string;
-} {
-  if (lifeUses !== undefined) return { estimate: known(lifeUses), words: `spread over ${lifeUses} uses, as the charger's record states` };
-  const value = rules.lifeUses;
-  return {
-    estimate: { value, low: value / unstatedUsesFactor, high: value * unstatedUsesFactor },
-    words: `spread over ${value} uses by the site's rule, within a factor of ${unstatedUsesFactor}`,
   };
 }
 

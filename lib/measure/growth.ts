@@ -1,6 +1,6 @@
 /** How density has grown with hours connected, and whether it will reach the target as it goes. */
-import { densityAt25C } from "../electrochem/hydrometer.ts";
 import { projectToTarget } from "../project/index.ts";
+import { statedDensityAt25C } from "./stated-density.ts";
 import { holdAgainstStopRule, type StopRuleOutcome, targetRoundingKgPerL } from "./stop-rule.ts";
 import type { DensityReading, MeasuredReading, TestContext } from "./test-context.ts";
 
@@ -168,9 +168,8 @@ type FullDensity = NonNullable<Parameters<typeof projectToTarget>[2]>;
 const statedFullUncertainty = 0.004;
 
 function fullDensityOf({ battery }: TestContext): FullDensity | undefined {
-  if (battery.fullDensity === undefined) return undefined;
-  const { densityAt25C: value } = densityAt25C(battery.fullDensity.value, battery.fullDensity.convention, undefined, true);
-  return Number.isNaN(value) ? undefined : { densityAt25C: value, standardUncertainty: statedFullUncertainty };
+  const value = statedDensityAt25C(battery.fullDensity);
+  return value === undefined ? undefined : { densityAt25C: value, standardUncertainty: statedFullUncertainty };
 }
 
 function onTheWay({ reading, density, hours }: GrowthPoint): { number: number; hours: number; meanAt25C: number } {

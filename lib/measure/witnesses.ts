@@ -1,5 +1,4 @@
 /** What a test heard from its battery's four witnesses, in the form that the cross-examination takes. */
-import { densityAt25C } from "../electrochem/hydrometer.ts";
 import type { Accuracy, Instrument } from "../nouns/instrument.ts";
 import {
   type BatteryWitness,
@@ -17,6 +16,7 @@ import { chargerLimitedCurrent } from "./figures/charger-limited-current.ts";
 import { hoursAboveGassing } from "./figures/time-above-gassing.ts";
 import { chargeOfAll, countedOnce, coveredHoursOfAll } from "./integrals.ts";
 import type { MeasuredRecording } from "./recording.ts";
+import { statedDensityAt25C } from "./stated-density.ts";
 import type { MeasuredConnection, MeasuredReading, TestContext } from "./test-context.ts";
 
 /** Taken where an instrument's accuracy is not stated, so that it still counts, but little: kg/l, V, share of a current. Our assumptions. */
@@ -69,17 +69,11 @@ function batteryWitness({ battery, instruments }: TestContext): BatteryWitness {
     construction: battery.construction,
     capacityAh: battery.capacityAh,
     capacityBasis: battery.capacityBasis,
-    ...optional("fullDensityAt25C", statedDensity(battery.fullDensity)),
-    ...optional("emptyDensityAt25C", statedDensity(battery.emptyDensity)),
+    ...optional("fullDensityAt25C", statedDensityAt25C(battery.fullDensity)),
+    ...optional("emptyDensityAt25C", statedDensityAt25C(battery.emptyDensity)),
     ...optional("electrolyteKgPerCell", battery.electrolyteKgPerCell),
     ...optional("crankingRatingA", comparable ? rating.currentA : undefined),
   };
-}
-
-function statedDensity(stated: TestContext["battery"]["fullDensity"]): number | undefined {
-  if (stated === undefined) return undefined;
-  const { densityAt25C: value } = densityAt25C(stated.value, stated.convention, undefined, true);
-  return Number.isNaN(value) ? undefined : value;
 }
 
 function visitWitness(context: TestContext, reading: MeasuredReading): VisitWitness {

@@ -113,6 +113,11 @@ export function showAmount(amount: number, decimals = 2): string {
 type FlatInput = { readonly input: string; readonly estimate: Estimate };
 type Reader = (input: string) => number;
 
+/** How much of one currency one unit of another buys; undefined where no rate is stated that way round. */
+export function rateBetween(rates: readonly Rate[], from: string, to: string): Estimate | undefined {
+  return from === to ? known(1) : rates.find((rate) => rate.from === from && rate.to === to)?.rate;
+}
+
 /** All inputs as one list of named numbers, money converted by a rate that is itself an input. */
 function flatten(inputs: CostInputs): FlatInput[] | CostRefused {
   const flat: FlatInput[] = [{ input: "uses in its life", estimate: inputs.usesInLife }];
@@ -124,9 +129,9 @@ function flatten(inputs: CostInputs): FlatInput[] | CostRefused {
   for (const [input, { amount, currency }] of monies) {
     flat.push({ input, estimate: amount });
     if (currency === inputs.currency) continue;
-    const rate = inputs.rates?.find(({ from, to }) => from === currency && to === inputs.currency);
+    const rate = rateBetween(inputs.rates ?? [], currency, inputs.currency);
     if (rate === undefined) return { refused: `${input} is in ${currency}, and no rate to ${inputs.currency} is stated` };
-    flat.push({ input: rateName(input), estimate: rate.rate });
+    flat.push({ input: rateName(input), estimate: rate });
   }
   if ("mainsKWh" in inputs.energy) flat.push({ input: "mains energy", estimate: inputs.energy.mainsKWh });
   else

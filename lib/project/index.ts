@@ -12,7 +12,7 @@ export { type BatteryBeliefs, beliefsOf, type Condition, type Construction, dens
 export { type ChargerKnowledge, chargerBehaviourOf, type RecordedCharge } from "./behaviour-of-stages.ts";
 export { type ChargerBehaviour, isHoldingUnknown, type ProgrammeStep } from "./charger-behaviour.ts";
 export { type Contender, type Ranking, rankContenders } from "./compare.ts";
-export { type CostInputs, type CostOfResult, costPerResult, type Estimate, known, showAmount } from "./cost.ts";
+export { type CostInputs, type CostOfResult, costPerResult, type Estimate, known, rateBetween, showAmount } from "./cost.ts";
 export { type BatteryTest, type FittedBattery, fitBattery, fitBatteryTests, type KnownBattery } from "./fit-battery.ts";
 export { type ChargeCase, type ChargeForecast, forecastCharge } from "./forecast.ts";
 export { findHoldingThresholds, type HoldingThresholds, samplesBeforeFirstRestart } from "./holding-thresholds.ts";
@@ -20,7 +20,7 @@ export { type LogPoint, thinLog } from "./log-points.ts";
 export { poolBatteries } from "./pool-batteries.ts";
 export { type ReadyCell, readyBy } from "./ready-by.ts";
 export { forecastReference, referenceCase } from "./reference-case.ts";
-export { type FloatWindow, holdSeason, reserveGPerAh, type SeasonAt } from "./season.ts";
+export { cellReserveGPerAh, type FloatWindow, holdSeason, type SeasonAt } from "./season.ts";
 export { type ChargeMark, chargeMarks } from "./simulate.ts";
 export { exactly, type Range, type Spread } from "./spread.ts";
 export { type StartShare, type StatedDensities, startShareFromDensity, startShareFromRestVoltage } from "./start-share.ts";

@@ -53,11 +53,11 @@ export type SeasonAt = {
 const days = 30;
 const never = Number.POSITIVE_INFINITY;
 /**
- * Water that a vented car battery can lose from its fill mark before the plates stand dry, g for each Ah of rated capacity.
+ * Water that a cell of a vented car battery can lose from its fill mark before its plates stand dry, g for each Ah of rated capacity.
  * Common practice: the acid stands 10 to 15 mm above the plates; a 60 Ah case of 242 mm by 175 mm (size L2 of EN 50342-2, from memory)
- * has some 0.03 m² of that free between walls, partitions and straps.
+ * has some 0.03 m² of that free between walls, partitions and straps: 50 to 80 g in each of its six cells.
  */
-export const reserveGPerAh: Range = { low: 5, high: 8 };
+export const cellReserveGPerAh: Range = { low: 0.8, high: 1.3 };
 /** The first day tops up what a rested battery misses; the month is counted after it. */
 const settlingH = 24;
 const seasonDraws = 16;

@@ -1,7 +1,8 @@
 /** What the tests of one battery say of it: what was known before each, and the log of its first charge. */
-import { densityAt25C } from "../../electrochem/hydrometer.ts";
-import type { MeasuredReading, TestContext } from "../../measure/test-context.ts";
-import { isSealed } from "../../measure/test-context.ts";
+import { evidenceOf, type MeasuredRecording } from "../../measure/recording.ts";
+import { statedDensityAt25C } from "../../measure/stated-density.ts";
+import { type DensityReading, isSealed, type MeasuredReading, type TestContext } from "../../measure/test-context.ts";
+import type { Evidence } from "../../nouns/evidence.ts";
 import { type BatteryTest, densitiesByKind, type StatedDensities, startShareFromDensity } from "../../project/index.ts";
 
 /** A battery is known best by its tests of about the same time: so many others at most, the nearest first. Our judgement. */
@@ -13,8 +14,8 @@ const unstatedDensity = 0.003;
 /** An ordinary room, °C, where nobody read how warm it was. */
 const roomC = 20;
 
-/** A test to be forecast, and the other tests of its battery. */
-export type OwnBattery = { readonly asked: BatteryTest; readonly others: readonly BatteryTest[] };
+/** A test to be forecast, the other tests of its battery, and what is known of it from both. */
+export type OwnBattery = { readonly asked: BatteryTest; readonly others: readonly BatteryTest[]; readonly evidence: readonly Evidence[] };
 
 /** A test of the bench, by what it says of its battery. */
 export type BenchTest = {
@@ -25,10 +26,21 @@ export type BenchTest = {
   readonly firstOnMs: number | undefined;
   /** Undefined where the start is not known. */
   readonly told: BatteryTest | undefined;
+  /** The density before the first charge, and that charge's log, as far as they tell of the battery. */
+  readonly evidence: readonly Evidence[];
 };
 
 export function benchTestOf(context: TestContext): BenchTest {
-  return { id: context.id, battery: context.test.battery, firstOnMs: context.connections[0]?.onMs, told: batteryTestOf(context) };
+  const { id, test, connections } = context;
+  const log = firstLog(context);
+  const before = densityBefore(context);
+  return {
+    id,
+    battery: test.battery,
+    firstOnMs: connections[0]?.onMs,
+    told: batteryTestOf(context, before, log),
+    evidence: [...(before?.density.evidence ?? []), ...(log === undefined ? [] : [evidenceOf(log)])],
+  };
 }
 
 /**
@@ -51,20 +63,23 @@ export function nearestTests(test: BenchTest, bench: readonly BenchTest[]): (Ben
 export function ownBatteryOf(test: BenchTest, bench: readonly BenchTest[]): OwnBattery | undefined {
   const asked = test.told;
   if (asked === undefined) return undefined;
-  const others = nearestTests(test, bench).map(({ told }) => told);
-  return asked.points.length === 0 && others.length === 0 ? undefined : { asked, others };
+  const others = nearestTests(test, bench);
+  if (asked.points.length === 0 && others.length === 0) return undefined;
+  return { asked, others: others.map(({ told }) => told), evidence: [test, ...others].flatMap(({ evidence }) => evidence) };
 }
 
 /** Undefined where the start is not known; without points where its first charge was not logged from the start. */
-function batteryTestOf(context: TestContext): BatteryTest | undefined {
-  const { battery } = context;
-  const before = context.readings.filter(({ connectionsBefore, density }) => connectionsBefore === 0 && density !== undefined).at(-1);
-  if (before?.density === undefined || isSealed(battery)) return undefined;
+function batteryTestOf(
+  { battery }: TestContext,
+  before: DensityVisit | undefined,
+  log: MeasuredRecording | undefined,
+): BatteryTest | undefined {
+  if (before === undefined || isSealed(battery)) return undefined;
   const density = densitiesOf(battery);
   const { meanAt25C, standardUncertainty } = before.density;
   const start = startShareFromDensity(meanAt25C, standardUncertainty ?? unstatedDensity, density);
   return {
-    points: firstLog(context),
+    points: log?.logPoints ?? [],
     known: {
       ratedAh: battery.capacityAh,
       cells: battery.cells,
@@ -77,24 +92,30 @@ function batteryTestOf(context: TestContext): BatteryTest | undefined {
   };
 }
 
-function firstLog({ connections }: TestContext): BatteryTest["points"] {
+type DensityVisit = MeasuredReading & { readonly density: DensityReading };
+
+/** The last visit before the first charge at which a density was read. */
+function densityBefore({ readings }: TestContext): DensityVisit | undefined {
+  return readings
+    .flatMap((reading) =>
+      reading.connectionsBefore === 0 && reading.density !== undefined ? [{ ...reading, density: reading.density }] : [],
+    )
+    .at(-1);
+}
+
+/** The recording of the first charge, where it begins with it. */
+function firstLog({ connections }: TestContext): MeasuredRecording | undefined {
   const first = connections[0];
   const recording = first?.recordings[0];
-  if (first === undefined || recording === undefined) return [];
+  if (first === undefined || recording === undefined) return undefined;
   const lateMs = recording.startMs === undefined || first.onMs === undefined ? 0 : recording.startMs - first.onMs;
-  return lateMs > latestStartMs ? [] : recording.logPoints;
+  return lateMs > latestStartMs ? undefined : recording;
 }
 
 /** The battery's own densities where its record states them, its kind's else. */
 function densitiesOf({ construction, fullDensity, emptyDensity }: TestContext["battery"]): StatedDensities {
   const ofKind = densitiesByKind[construction];
-  return { full: stated(fullDensity) ?? ofKind.full, empty: stated(emptyDensity) ?? ofKind.empty };
-}
-
-function stated(density: TestContext["battery"]["fullDensity"]): number | undefined {
-  if (density === undefined) return undefined;
-  const { densityAt25C: value } = densityAt25C(density.value, density.convention, undefined, true);
-  return Number.isNaN(value) ? undefined : value;
+  return { full: statedDensityAt25C(fullDensity) ?? ofKind.full, empty: statedDensityAt25C(emptyDensity) ?? ofKind.empty };
 }
 
 function airAt({ values }: MeasuredReading): number {

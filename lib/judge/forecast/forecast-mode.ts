@@ -6,6 +6,7 @@ import {
   type ChargeMark,
   type ChargerBehaviour,
   type Construction,
+  cellReserveGPerAh,
   chargeMarks,
   densitiesByKind,
   fitBatteryTests,
@@ -16,7 +17,6 @@ import {
   type ReadyCell,
   readyBy,
   referenceCase,
-  reserveGPerAh,
   type SeasonAt,
   type Spread,
 } from "../../project/index.ts";
@@ -62,7 +62,7 @@ export type ModeQuestion = {
   /** How the charger's own voltages move with temperature, mV for each K and cell, where the maker states it. */
   readonly statedCompensationMVPerK: number | null;
   /** Batteries of the bench, each as it was found before a test of this mode. */
-  readonly ownBatteries: readonly (OwnBattery & { readonly construction: Construction })[];
+  readonly ownBatteries: readonly (Pick<OwnBattery, "asked" | "others"> & { readonly construction: Construction })[];
 };
 
 /** Draws a cell of the matrix rests on: probabilities in steps of a thirty-second are as fine as its three words need. */
@@ -86,7 +86,7 @@ export function forecastMode(question: ModeQuestion): ModeForecast {
     ratedAh: seasonAh,
     cells,
     density: densitiesByKind.flooded,
-    reserveG: { low: reserveGPerAh.low * seasonAh, high: reserveGPerAh.high * seasonAh },
+    reserveG: { low: cellReserveGPerAh.low * seasonAh * cells, high: cellReserveGPerAh.high * seasonAh * cells },
     window: { at25C: { low: (window.low * cells) / 6, high: (window.high * cells) / 6 }, ...compensation },
     ...(statedCompensationMVPerK === null
       ? {}

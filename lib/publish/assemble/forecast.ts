@@ -11,11 +11,13 @@ import {
 } from "../../judge/forecast/forecast-mode.ts";
 import { tellBehaviour } from "../../judge/forecast/tell-behaviour.ts";
 import { evidenceOf } from "../../measure/recording.ts";
+import { pricePerKWh } from "../../measure/stated-costs.ts";
 import type { TestContext } from "../../measure/test-context.ts";
+import type { Evidence } from "../../nouns/evidence.ts";
 import type { Figure } from "../../nouns/figure.ts";
 import { batteryClasses, type Construction, flatnesses, referenceCase } from "../../project/index.ts";
 import type { ModeForecastResult } from "../results.ts";
-import { pricePerKWh, referenceCostMethods, referenceCosts } from "./reference-costs.ts";
+import { referenceCostMethods, referenceCosts } from "./reference-costs.ts";
 
 /** Makes a forecast, or recalls one that was made of the very same question. */
 export type Forecaster = (question: ModeQuestion) => ModeForecast;
@@ -89,7 +91,7 @@ export function assembleForecast(
     kinds: kindsOf(tests),
     compensation: first.rules.compensation,
     statedCompensationMVPerK: compensation?.mVPerKPerCell ?? null,
-    ownBatteries: own.map(({ test, known }) => ({ ...known, construction: test.battery.construction })),
+    ownBatteries: own.map(({ test, known: { asked, others } }) => ({ asked, others, construction: test.battery.construction })),
   });
   const evidence = tests.flatMap((test) =>
     test.connections.flatMap((connection) => connection.recordings.map((recording) => evidenceOf(recording))),
@@ -123,12 +125,12 @@ export function assembleForecast(
             drawsKWh: [...forecast.reference.drawsKWh],
             pricePerKWh: pricePerKWh(first),
           },
-    ownBatteries: own.flatMap(({ test, known: { asked, others } }, place) => {
+    ownBatteries: own.flatMap(({ test, known: { asked, others, evidence: ofBattery } }, place) => {
       const hours = forecast.ownBatteries[place];
       if (hours === undefined || hours === null) return [];
       const knownBy = [asked, ...others].filter(({ points }) => points.length > 0).length;
       const known = `known by ${knownBy === 1 ? "one log" : `${knownBy} logs`} of its charges`;
-      const figures = hoursFigures("own-battery-hours", "", `${modeId}/${test.id}`, hours, [known], evidence);
+      const figures = hoursFigures("own-battery-hours", "", `${modeId}/${test.id}`, hours, [known], together(evidence, ofBattery));
       return [{ test: test.id, battery: test.battery.name, knownBy, figures }];
     }),
     readyBy: forecast.readyBy.map(({ construction, airC, cells }) => ({
@@ -144,6 +146,11 @@ export function assembleForecast(
     })),
     season: forecast.season.map((row) => ({ ...row })),
   };
+}
+
+/** Each piece once: a battery's own log is among the charger's. */
+function together(...evidence: readonly (readonly Evidence[])[]): Evidence[] {
+  return [...new Map(evidence.flat().map((piece) => [JSON.stringify(piece), piece])).values()];
 }
 
 /** Hours to each mark as figures. */

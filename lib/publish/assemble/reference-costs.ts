@@ -1,10 +1,11 @@
 /** What the reference charge costs: the one cost that all chargers can be held against each other by. */
 import type { PublishedSpread } from "../../judge/forecast/forecast-mode.ts";
-import { usesInLife } from "../../measure/cost-of-result.ts";
+import { type NotMeasured, notMeasured } from "../../measure/define.ts";
+import { statedCosts } from "../../measure/stated-costs.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import type { Evidence } from "../../nouns/evidence.ts";
-import type { AbsenceKind, Figure } from "../../nouns/figure.ts";
-import { type CostOfResult, costPerResult, type Estimate, known } from "../../project/index.ts";
+import type { Figure } from "../../nouns/figure.ts";
+import { type CostOfResult, costPerResult, type Estimate } from "../../project/index.ts";
 
 export const runningCostId = "reference-running-cost";
 
@@ -74,56 +75,15 @@ export function referenceCosts(context: TestContext, modeId: string, mainsKWh: P
   ];
 }
 
-/** What a kilowatt-hour costs in the currency of the charger's price; null where either is not stated, or no rate leads from one to the other. */
-export function pricePerKWh({
-  charger: { price },
-  site: { electricity, exchangeRates },
-}: TestContext): { amount: number; currency: string } | null {
-  if (price === undefined || electricity === undefined) return null;
-  const { currency } = price;
-  const rate =
-    electricity.currency === currency
-      ? 1
-      : exchangeRates?.find((known) => known.from === electricity.currency && known.to === currency)?.rate;
-  return rate === undefined ? null : { amount: electricity.pricePerKWh * rate, currency };
-}
-
 type Made = { readonly made: CostOfResult; readonly doubts: readonly string[] };
-type Absent = { readonly absent: AbsenceKind; readonly why: string };
-
-function costOf(context: TestContext, { value, low, high }: PublishedSpread): Made | Absent {
-  const { price } = context.charger;
-  const { electricity, exchangeRates, ownersTime } = context.site;
-  if (price === undefined) return { absent: "not stated", why: "no price of the charger is stated" };
-  if (electricity === undefined) return { absent: "not stated", why: "the site states no price of electricity" };
+function costOf(context: TestContext, { value, low, high }: PublishedSpread): Made | NotMeasured {
+  const stated = statedCosts(context, 1);
+  if ("absent" in stated) return stated;
   if (value === null)
-    return {
-      absent: "not reached",
-      why: "the reference battery is not brought to 95 % in half of the draws or more, so there is no result to pay for",
-    };
-  const uses = usesInLife(context);
-  const made = costPerResult({
-    currency: price.currency,
-    ...(exchangeRates === undefined ? {} : { rates: exchangeRates.map(({ from, to, rate, on }) => ({ from, to, rate: known(rate), on })) }),
-    purchase: { amount: known(price.amount), currency: price.currency, ...(price.on === undefined ? {} : { on: price.on }) },
-    usesInLife: uses.estimate,
-    pricePerKWh: { amount: known(electricity.pricePerKWh), currency: electricity.currency, on: electricity.on },
-    energy: { mainsKWh: { value, low: low ?? value, high: high ?? value } },
-    ...(ownersTime === undefined
-      ? {}
-      : {
-          visits: {
-            minutes: known(ownersTime.minutesPerVisit),
-            valuePerHour: { amount: known(ownersTime.valuePerHour), currency: ownersTime.currency },
-          },
-        }),
-  });
-  if ("refused" in made) return { absent: "cannot tell", why: made.refused };
-  return {
-    made,
-    doubts: [
-      uses.words,
-      ownersTime === undefined ? "the owner's time is left out" : `the owner's time counts ${ownersTime.minutesPerVisit} min a connection`,
-    ],
-  };
+    return notMeasured(
+      "not reached",
+      "the reference battery is not brought to 95 % in half of the draws or more, so there is no result to pay for",
+    );
+  const made = costPerResult({ ...stated.inputs, energy: { mainsKWh: { value, low: low ?? value, high: high ?? value } } });
+  return "refused" in made ? notMeasured("cannot tell", made.refused) : { made, doubts: stated.doubts };
 }

@@ -49,6 +49,14 @@ describe("what a bench knows of a test's battery", () => {
     expect(ownBatteryOf(test, [testOf("b", logged)])).toMatchObject({ asked: { points: [] }, others: [{}] });
   });
 
+  it("rests on the density before the charge and the charge's log, its own and the others'", () => {
+    const files = ["data/tests/bench/readings.csv", "data/tests/bench/logs/log.csv"];
+    const evidenceWith = (bench: BenchTest[]) => ownBatteryOf(testOf("a", logged), bench)?.evidence.map(({ file }) => file);
+    expect(evidenceWith([])).toEqual(files);
+    expect(evidenceWith([testOf("b", logged)])).toEqual([...files, ...files]);
+    expect(evidenceWith([testOf("g", { ...logged, test: { battery: "other" } })])).toEqual(files);
+  });
+
   it("takes other tests of the same battery only, four at most, and never the test itself", () => {
     const test = testOf("a", logged);
     const bench = [
@@ -93,5 +101,31 @@ describe("a battery of the bench forecast once more", () => {
     const own = ownBatteryOf(testOf("a", logged), []);
     if (own === undefined) throw new Error("the bench knows the battery");
     expect(ask([{ asked: { ...own.asked, points: own.asked.points.slice(0, 2) }, others: [], construction: "flooded" }])).toEqual([null]);
+  });
+
+  it("has half the water and half the reserve on 6 V: three cells run dry no sooner than six", () => {
+    const topUp = (nominalVoltageV: number) =>
+      forecastMode({
+        behaviour: {
+          ...behaviour,
+          steps: [
+            {
+              kind: "constant-voltage",
+              voltageV: { low: 1.15 * nominalVoltageV, high: 1.15 * nominalVoltageV },
+              limitA: { low: 5, high: 5 },
+              end: {},
+            },
+          ],
+        },
+        nominalVoltageV,
+        claimedAh: null,
+        kinds: [],
+        compensation: { leastMVPerKPerCell: -3, mostMVPerKPerCell: -5, fromC: 5, toC: 40 },
+        statedCompensationMVPerK: 0,
+        ownBatteries: [],
+      }).season.map(({ topUpDays }) => topUpDays?.value ?? Number.NaN);
+    const [six, twelve] = [topUp(6), topUp(12)];
+    // Both are held at 2.30 V a cell; only the warmth that a battery gives off differs a little with its size.
+    for (const [place, days] of twelve.entries()) expect((six[place] ?? 0) / days).toBeCloseTo(1, 1);
   });
 });

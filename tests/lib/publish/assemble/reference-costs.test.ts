@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { pricePerKWh, referenceCosts } from "../../../../lib/publish/assemble/reference-costs.ts";
+import { pricePerKWh } from "../../../../lib/measure/stated-costs.ts";
+import { referenceCosts } from "../../../../lib/publish/assemble/reference-costs.ts";
 import { contextOf } from "../../measure/bench.ts";
 
 const electricity = { pricePerKWh: 0.2, currency: "EUR", on: "2026-01-01" };
