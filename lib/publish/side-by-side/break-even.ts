@@ -56,6 +56,8 @@ function pairStatement(a: Ready, b: Ready, { words }: SideSpeech): Statement {
   const saved = dearer.runs.map((run, draw) => (cheaper.runs[draw] ?? Number.NaN) - run).filter((money) => !Number.isNaN(money));
   const uses = breakEvenUses(extra, saved);
   const count = uses.length;
+  // Each fills the battery in half of the draws, and in none of them both do.
+  if (count === 0) return { sign: "∦", words: fill(words.notComparable, { name: dearer.name, because: words.leavesShort }) };
   const ever = uses.filter((use) => use <= mostUses);
   const bought = fill(words.bought, {
     dearer: dearer.name,

@@ -51,6 +51,13 @@ describe("what pays off", () => {
     ]);
   });
 
+  it("says nothing of two that never fill the battery in the same draw, rather than that it is earned back after no charge", () => {
+    const [first, second] = [forty(1).map((kWh, draw) => (draw < 20 ? kWh : null)), forty(1).map((kWh, draw) => (draw < 20 ? null : kWh))];
+    expect(told(buyable("A", 80, first), buyable("B", 30, second))).toEqual([
+      "∦ A is not comparable because it leaves the reference battery short in half of the draws or more",
+    ]);
+  });
+
   it("says in words who costs the same, who states no price, and who cannot be held against another's money", () => {
     const plain = buyable("B", 30, forty(1));
     expect(told(buyable("A", 30, forty(0.5)), plain)).toEqual(["= A and B cost the same to buy"]);
