@@ -1,4 +1,4 @@
-/** Labels: figures, claims, findings, causes, facts. Pages have them in tables by id; here they stand inside sentences as well. */
+/** Labels that the results give: figures, claims, findings, causes, facts, places. They stand alone, and some inside sentences as well. */
 import type { Chapter, Phrase } from "../pattern.ts";
 
 /** What figures are called. */
@@ -140,6 +140,12 @@ const figureLabels = [
     en: "Cost of the reference charge, purchase included",
     pl: "Koszt ładowania odniesienia wraz z zakupem",
     de: "Kosten der Referenzladung, Kauf eingerechnet",
+  },
+  { en: "Cost of the reference charge", pl: "Koszt ładowania odniesienia", de: "Kosten der Referenzladung" },
+  {
+    en: "Hours to a share of full, a battery of the bench",
+    pl: "Godziny do ułamka pełni, akumulator stanowiska",
+    de: "Stunden bis zu einem Ladezustand, Batterie des Prüfplatzes",
   },
   { en: "Hours to 80 %", pl: "Godziny do 80 %", de: "Stunden bis 80 %" },
   { en: "Hours to 95 %", pl: "Godziny do 95 %", de: "Stunden bis 95 %" },
@@ -283,6 +289,11 @@ const causes = [
 
 /** Sizes of battery, and how flat they are. */
 const classes = [
+  { en: "Motorcycle", pl: "Motocykl", de: "Motorrad" },
+  { en: "Small car", pl: "Małe auto", de: "Kleinwagen" },
+  { en: "Family car", pl: "Auto rodzinne", de: "Mittelklassewagen" },
+  { en: "Diesel car", pl: "Auto z silnikiem Diesla", de: "Diesel-Pkw" },
+  { en: "Van or boat", pl: "Furgon lub łódź", de: "Transporter oder Boot" },
   { en: "Motorcycle, 4 to 14 Ah", pl: "Motocykl, 4 do 14 Ah", de: "Motorrad, 4 bis 14 Ah" },
   { en: "Small car, 36 to 52 Ah", pl: "Małe auto, 36 do 52 Ah", de: "Kleinwagen, 36 bis 52 Ah" },
   { en: "Family car, 60 to 74 Ah", pl: "Auto rodzinne, 60 do 74 Ah", de: "Mittelklassewagen, 60 bis 74 Ah" },
@@ -294,6 +305,39 @@ const classes = [
   { en: "Very flat", pl: "Głęboko rozładowany", de: "Tief entladen" },
 ] as const satisfies readonly Phrase[];
 
+/** A season on the charger: where, and what it holds there against the float window of that place. */
+const seasons = [
+  { en: "Cold shed", pl: "Zimna szopa", de: "Kalter Schuppen" },
+  { en: "Cellar", pl: "Piwnica", de: "Keller" },
+  { en: "Warm garage", pl: "Ciepły garaż", de: "Warme Garage" },
+  { en: "inside the float window", pl: "w zakresie ładowania konserwującego", de: "im Fenster der Erhaltungsladung" },
+  { en: "below the float window", pl: "poniżej zakresu konserwującego", de: "unter dem Erhaltungsfenster" },
+  { en: "above the float window", pl: "powyżej zakresu konserwującego", de: "über dem Erhaltungsfenster" },
+  { en: "partly inside the float window", pl: "częściowo w zakresie konserwującym", de: "teils im Erhaltungsfenster" },
+  { en: "holds no voltage", pl: "nie utrzymuje napięcia", de: "hält keine Spannung" },
+  {
+    en: "nobody recorded what it does with a full battery",
+    pl: "nikt nie zapisał, co robi z pełnym akumulatorem",
+    de: "niemand hat aufgezeichnet, was es mit einer vollen Batterie tut",
+  },
+] as const satisfies readonly Phrase[];
+
+/** Why a mode has no forecast on the reference battery, said amid a comparison. */
+const incomparable = [
+  {
+    en: "no recording shows what the mode does",
+    pl: "żaden zapis nie pokazuje, co robi ten tryb",
+    de: "keine Aufzeichnung zeigt, was die Betriebsart tut",
+  },
+  { en: "the mode is for {voltage:quantity}", pl: "ten tryb jest na {voltage}", de: "die Betriebsart ist für {voltage}" },
+] as const satisfies readonly Phrase[];
+
+/** Units that are words. */
+const units = [
+  { en: "currency of the price", pl: "waluta ceny", de: "Währung des Preises" },
+  { en: "that of the figure", pl: "jednostka tej wielkości", de: "die der Größe" },
+] as const satisfies readonly Phrase[];
+
 export const labels = {
   text: [
     ...figureLabels,
@@ -302,6 +346,9 @@ export const labels = {
     ...recordLabels,
     ...causes,
     ...classes,
+    ...seasons,
+    ...incomparable,
+    ...units,
     { en: "Density, cell {cell}", pl: "Gęstość, cela {cell}", de: "Säuredichte, Zelle {cell}" },
     {
       en: "{figure:figureLabel}: spread from connection to connection",

@@ -5,7 +5,6 @@ import { comparison } from "./comparison.ts";
 import { find } from "./find.ts";
 import { findPage } from "./find-page.tsx";
 import { frame } from "./frame.ts";
-import { labels } from "./labels.ts";
 import { marks } from "./marks.ts";
 import { outward } from "./outward.tsx";
 import { parts } from "./parts.ts";
@@ -22,7 +21,6 @@ export const de = {
   find,
   findPage,
   frame,
-  labels,
   marks,
   outward,
   parts,

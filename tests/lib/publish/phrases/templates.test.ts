@@ -22,19 +22,7 @@ const left = new Set([
 const unspoken = /\b(explain|source|formula|checkedBy|throw new Error)\b/;
 
 /** Words by which the code tells cases apart; a page never shows them as they are. */
-const ids = new Set([
-  "not shown",
-  "likely between",
-  "not advised",
-  "will not",
-  "holds no voltage",
-  "currency of the price",
-  "Cold shed",
-  "Warm garage",
-  "Hours to a share of full, a battery of the bench",
-  "Spread from connection to connection",
-  "Spread from test to test",
-]);
+const ids = new Set(["not shown", "likely between", "not advised", "will not"]);
 
 const files = folders.flatMap((folder) =>
   readdirSync(`${lib}${folder}`, { recursive: true, encoding: "utf8" })
