@@ -1,4 +1,5 @@
 /** What the statements of a data file mean in the page's language. The data are in English. */
+import { phrasesPath } from "../../lib/publish/words/phrases-path.ts";
 import { language } from "./language.ts";
 
 /** A statement in the page's language; undefined where nobody has translated it. */
@@ -14,7 +15,7 @@ export const asItIs: Say = (statement) => (language === "en" ? statement : undef
 export async function fetchPhrases(address: string): Promise<Say> {
   if (language === "en") return asItIs;
   try {
-    const response = await fetch(address.replace(/\.json$/, `.${language}.json`));
+    const response = await fetch(phrasesPath(address, language));
     if (!response.ok) return asItIs;
     const phrases = new Map(Object.entries((await response.json()) as Record<string, string>));
     return (statement) => phrases.get(statement);
