@@ -8,6 +8,7 @@ import { gzipSync } from "node:zlib";
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
 import { launchBrowser } from "./browser.ts";
+import { fixture } from "./fixture.ts";
 import { serve } from "./serve.ts";
 
 const browser = await launchBrowser();
@@ -66,6 +67,36 @@ const violationsOn = (page: Page): Promise<string[]> =>
     return (await axe.run()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
   });
 
+/** Texts of several words that a page shows as its own language's: what is marked as another's, code and names of files are left out. */
+const textsOn = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const own = document.documentElement.lang;
+    const found: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const text = node.nodeValue?.trim() ?? "";
+      const isOwn = node.parentElement?.closest("[lang]")?.getAttribute("lang") === own;
+      if (
+        isOwn &&
+        /\p{Ll}{2,} \p{Ll}{2,}/u.test(text) &&
+        !/\.csv\b/.test(text) &&
+        node.parentElement?.closest("code, script, style") == null
+      )
+        found.push(text);
+    }
+    return found;
+  });
+
+/**
+ * Names of chargers, batteries and tests are the same in every language. Labels of figures stand in headings and choices as well, which cannot
+ * mark a language: that each one of the build's is told is seen to in tests/lib/publish/words, and those of this fixture are its own.
+ */
+const names = [
+  ...fixture.chargers.map(({ name }) => name),
+  ...fixture.tests.flatMap(({ title, battery, figures }) => [title, battery.name, ...figures.map(({ label }) => label)]),
+];
+const isName = (text: string): boolean => names.some((name) => text.startsWith(name));
+
 describe.skipIf(browser === undefined)("pages of three languages in a browser", async () => {
   if (browser === undefined) return;
   const server = await serve(siteDir);
@@ -91,6 +122,19 @@ describe.skipIf(browser === undefined)("pages of three languages in a browser", 
     },
     60_000,
   );
+
+  it.each(kinds)("/%s: nothing that the English page says stands unmarked in another language", async (path) => {
+    const page = await context.newPage();
+    const textsAt = async (address: string): Promise<string[]> => {
+      await page.goto(`${server.origin}/${address}`);
+      return textsOn(page);
+    };
+    const english = new Set(await textsAt(path));
+    expect(english.size).toBeGreaterThan(5);
+    for (const language of ["pl", "de"])
+      expect((await textsAt(`${language}/${path}`)).filter((text) => english.has(text) && !isName(text))).toEqual([]);
+    await page.close();
+  });
 
   it("switches to the same page in another language and back", async () => {
     const page = await context.newPage();

@@ -3,13 +3,14 @@ import type { ComponentChildren } from "preact";
 import { Absent, Mark } from "../pages/mark.tsx";
 import { sentence } from "../pages/sentence.ts";
 import { useSite } from "../pages/site-context.tsx";
+import type { Told } from "../pages/speech.tsx";
 import type { Headline, Headlines } from "./headlines.ts";
 
 /** Both groups. Conditions and reasons that several figures share are told once. */
 export function HeadlineGroups({ headlines }: { headlines: Headlines }) {
   const { headlines: words } = useSite().words.outward;
   const { promises, promisesCondition, way, wayCondition, wayOthers } = headlines;
-  const reasons = [...new Set(way.flatMap(({ absent }) => (absent === null ? [] : [absent.why])))];
+  const reasons = new Map(way.flatMap(({ absent }) => (absent === null ? [] : [[absent.why.words, absent.why]])));
   return (
     <>
       <h2>{words.promises}</h2>
@@ -17,7 +18,7 @@ export function HeadlineGroups({ headlines }: { headlines: Headlines }) {
       <dl class="headlines">
         {promises.map((headline) => (
           <Row key={headline.id} headline={headline}>
-            <Small words={headline.absent?.why ?? null} />
+            {headline.absent === null ? null : <Small {...headline.absent.why} />}
             {promisesCondition === null && headline.outcome !== null ? <Small words={headline.condition} /> : null}
             <Small words={headline.others} />
           </Row>
@@ -30,8 +31,8 @@ export function HeadlineGroups({ headlines }: { headlines: Headlines }) {
           <Row key={headline.id} headline={headline} />
         ))}
       </dl>
-      {reasons.map((why) => (
-        <Small key={why} words={why} />
+      {[...reasons.values()].map((why) => (
+        <Small key={why.words} {...why} />
       ))}
       <Small words={wayOthers} />
     </>
@@ -49,7 +50,7 @@ function Row({ headline: { label, claimed, text, absent, outcome }, children }: 
         {label}
         {outcome === null ? null : (
           <span class="outcome">
-            <Mark kind={outcome.kind}>{outcome.words}</Mark>
+            <Mark kind={outcome.kind}>{outcome.lang === undefined ? outcome.words : <span lang={outcome.lang}>{outcome.words}</span>}</Mark>
           </span>
         )}
       </dt>
@@ -62,6 +63,10 @@ function Row({ headline: { label, claimed, text, absent, outcome }, children }: 
   );
 }
 
-function Small({ words }: { words: string | null }) {
-  return words === null ? null : <span class="small">{sentence(words)}</span>;
+function Small({ words, lang }: { words: string | null; lang?: Told["lang"] }) {
+  return words === null ? null : (
+    <span class="small" lang={lang}>
+      {sentence(words)}
+    </span>
+  );
 }

@@ -9,7 +9,7 @@ import type { Figure } from "../../nouns/figure.ts";
 import type { JudgedClaim, Outcome } from "../../nouns/finding.ts";
 import { figureFinder } from "../figure-finder.ts";
 import { chargerPath, findingAnchor, testPath } from "../links.ts";
-import { said } from "../pages/speech.tsx";
+import { said, type Told, tell } from "../pages/speech.tsx";
 import type { ChargerResult, TestResult } from "../results.ts";
 import type { Words } from "../words/index.ts";
 import { wordFor } from "../words/word-for.ts";
@@ -25,7 +25,7 @@ export type Headline = {
   readonly text: string | null;
   readonly absent: AbsentHeadline | null;
   /** The judgement: `kind` draws the mark, `id` names it in the results, `words` say it. */
-  readonly outcome: { readonly kind: string; readonly id: string; readonly words: string } | null;
+  readonly outcome: ({ readonly kind: string; readonly id: string } & Told) | null;
   readonly condition: string;
   /** What other modes of the charger say; null where there are none. */
   readonly others: string | null;
@@ -35,7 +35,7 @@ export type Headline = {
   readonly path: string;
 };
 
-type AbsentHeadline = { readonly kind: keyof Words["marks"]["absences"]; readonly why: string };
+type AbsentHeadline = { readonly kind: keyof Words["marks"]["absences"]; readonly why: Told };
 
 export type Headlines = {
   readonly promises: readonly Headline[];
@@ -86,7 +86,7 @@ function claimsOf(charger: ChargerResult, id: string): ClaimOfMode[] {
 function promise(charger: ChargerResult, tests: readonly TestResult[], id: string, label: string, speech: OutwardSpeech): Headline {
   const [worst, ...rest] = claimsOf(charger, id);
   if (worst !== undefined) return claimHeadline(charger, tests, label, worst, rest, speech);
-  return nothing(charger, id, label, { kind: "not stated", why: speech.outward.headlines.noClaim }, speech);
+  return nothing(charger, id, label, { kind: "not stated", why: { words: speech.outward.headlines.noClaim } }, speech);
 }
 
 function claimHeadline(
@@ -117,7 +117,7 @@ function claimHeadline(
     text,
     absent:
       text === null
-        ? { kind: claim.outcome === "not put to the test" ? claim.outcome : "not measured", why: said(speech, claim.why) }
+        ? { kind: claim.outcome === "not put to the test" ? claim.outcome : "not measured", why: tell(speech, claim.why) }
         : null,
     outcome: { kind: claim.outcome, id: claim.outcome, words: words.outcomes[claim.outcome] },
     condition: test === undefined ? words.mode(mode) : words.modeOn(mode, batteryWords(test, speech)),
@@ -139,7 +139,8 @@ function leftConnected(charger: ChargerResult, tests: readonly TestResult[], spe
   const isGrave = finding?.weight === "bad" || finding?.weight === "caution";
   const isBroken = claim?.claim.outcome === "above" || claim?.claim.outcome === "short of";
   if (claim !== undefined && (isBroken || !isGrave)) return claimHeadline(charger, tests, label, claim, rest, speech);
-  if (finding === undefined) return nothing(charger, "claim-season", label, { kind: "not put to the test", why: words.notLeftOn }, speech);
+  if (finding === undefined)
+    return nothing(charger, "claim-season", label, { kind: "not put to the test", why: { words: words.notLeftOn } }, speech);
   const [reference] = finding.figures;
   const test = testOf(tests, reference);
   const figure = test?.figures.find((candidate) => candidate.id === "holding-voltage");
@@ -154,8 +155,8 @@ function leftConnected(charger: ChargerResult, tests: readonly TestResult[], spe
     absent:
       figure !== undefined && figure.value !== null
         ? null
-        : { kind: figure?.absent?.kind ?? "not measured", why: said(speech, figure?.absent?.why ?? finding.sentence) },
-    outcome: { kind: finding.weight, id: finding.verdict, words: said(speech, finding.verdict) },
+        : { kind: figure?.absent?.kind ?? "not measured", why: tell(speech, figure?.absent?.why ?? finding.sentence) },
+    outcome: { kind: finding.weight, id: finding.verdict, ...tell(speech, finding.verdict) },
     condition: test === undefined ? words.asTested : words.modeOn(test.mode.name, batteryWords(test, speech)),
     others: null,
     reference: reference ?? `${charger.id}#${finding.id}`,
@@ -173,14 +174,14 @@ function figureHeadline(charger: ChargerResult, test: TestResult | undefined, id
   const figure = test?.figures.find((candidate) => candidate.id === id);
   if (test === undefined || figure === undefined) {
     const why = test === undefined ? words.noTestOfCharger : words.noFigure;
-    return nothing(charger, id, label, { kind: "not measured", why }, speech);
+    return nothing(charger, id, label, { kind: "not measured", why: { words: why } }, speech);
   }
   return {
     id,
     label,
     claimed: null,
     text: figure.value === null ? null : `${speech.formats.formatFigure(figure)}${basisWords(figure, speech)}`,
-    absent: figure.absent === null ? null : { kind: figure.absent.kind, why: said(speech, figure.absent.why) },
+    absent: figure.absent === null ? null : { kind: figure.absent.kind, why: tell(speech, figure.absent.why) },
     outcome: null,
     condition: conditionOf(test, speech),
     others: null,

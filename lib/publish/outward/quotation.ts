@@ -24,7 +24,7 @@ export type Quotable = {
 /** A headline in words: claimed, measured, outcome; or its absence and why. */
 export function headlineWords({ label, claimed, text, absent, outcome }: Headline, { marks, outward }: OutwardSpeech): string {
   const words = outward.quotation;
-  const value = text ?? (absent === null ? words.notStated : words.absent(marks.absences[absent.kind], absent.why));
+  const value = text ?? (absent === null ? words.notStated : words.absent(marks.absences[absent.kind], absent.why.words));
   const stated = claimed === null ? "" : words.claimed(claimed);
   const said = outcome === null || outcome.id === absent?.kind ? "" : `: ${outcome.words}`;
   return `${label}: ${value}${stated}${said}`;

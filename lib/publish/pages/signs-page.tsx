@@ -114,7 +114,7 @@ export function renderSignsPage(index: SiteIndex, language: Language): string {
         <p>{words.cautionLead}</p>
         <CautionBox sealed />
         <p>
-          Whatever is made up for a demonstration has this mark at its title: <span class="invented">invented data</span>
+          {words.madeUp} <span class="invented">{marks.invented}</span>
         </p>
       </>
     ),

@@ -41,5 +41,14 @@ export function Said({ text, asSentence = false }: SaidProps) {
   return told === undefined && text !== "" ? <span lang="en">{shown}</span> : shown;
 }
 
+/** Words ready to show, and their language where it is not the page's. */
+export type Told = { readonly words: string; readonly lang?: "en" };
+
+/** The same for a page that is not rendered yet: what Said would mark is told as English. */
+export const tell = ({ say }: Pick<Speech, "say">, text: string): Told => {
+  const words = say(text);
+  return words === undefined ? { words: text, lang: "en" } : { words };
+};
+
 /** The same as plain text, for attributes, which cannot mark a language. */
 export const said = ({ say }: Pick<Speech, "say">, text: string): string => say(text) ?? text;

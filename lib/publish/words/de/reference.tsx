@@ -138,6 +138,7 @@ export const reference: typeof source = {
       "Ein Befund sagt, was ihn klären würde, wo er offen ist, und klappt seine Gründe auf; ein Balken am Rand ist ein Zweifel daran:",
     doubtLead: "Was die Prüfungen in einer Datei fanden, steht mit Zeile und Spalte da:",
     cautionLead: "Wo jemand nach den Klemmen greifen könnte, und überall, wo eine Batterie verschlossen ist:",
+    madeUp: "Was für eine Vorführung erfunden ist, trägt dieses Zeichen beim Titel:",
   },
 
   notFound: {

@@ -118,6 +118,7 @@ export const reference = {
     findingLead: "A finding says what would settle it where it is open, and unfolds its reasons; a bar at the side is a doubt about it:",
     doubtLead: "What the checks found in a file stands with its line and column:",
     cautionLead: "Where somebody might pick up the clamps, and wherever a battery is sealed:",
+    madeUp: "Whatever is made up for a demonstration has this mark at its title:",
   },
 
   notFound: {

@@ -132,6 +132,7 @@ export const reference: typeof source = {
     findingLead: "Ustalenie mówi, co by je rozstrzygnęło, gdy jest otwarte, i rozwija swoje powody; pasek z boku to wątpliwość:",
     doubtLead: "To, co kontrole znalazły w pliku, stoi z wierszem i kolumną:",
     cautionLead: "Tam, gdzie ktoś mógłby chwycić za zaciski, i wszędzie, gdzie akumulator jest szczelny:",
+    madeUp: "Wszystko, co zmyślono na potrzeby pokazu, ma przy tytule ten znak:",
   },
 
   notFound: {

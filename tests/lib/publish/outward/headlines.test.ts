@@ -37,7 +37,7 @@ describe("the six figures", () => {
       ).toHaveLength(6);
     const bare = all({ ...lantern, modes: [], findings: [], tests: [] }, []);
     expect(bare.map(({ text }) => text)).toEqual(Array(6).fill(null));
-    for (const { absent } of bare) expect(absent?.why).toBeTruthy();
+    for (const { absent } of bare) expect(absent?.why.words).toBeTruthy();
   });
 
   it("have a value or the reason of its absence, never neither", () => {
