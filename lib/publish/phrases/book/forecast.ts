@@ -16,11 +16,15 @@ export const forecast = {
       pl: "Prąd {current} A, aż do napięcia {until} V.",
       de: "Ein Strom von {current} A, bis zu einer Spannung von {until} V.",
     },
-    { en: "A finishing current of {current:range} A.", pl: "Prąd końcowy {current} A.", de: "Ein Endladestrom von {current} A." },
+    {
+      en: "A finishing current of {current:range} A.",
+      pl: "Prąd końcowy {current} A.",
+      de: "Ein Konstantstrom am Ende der Ladung, {current} A.",
+    },
     {
       en: "A finishing current of {current:range} A, up to {until:range} V.",
       pl: "Prąd końcowy {current} A, aż do napięcia {until} V.",
-      de: "Ein Endladestrom von {current} A, bis zu einer Spannung von {until} V.",
+      de: "Ein Konstantstrom am Ende der Ladung, {current} A, bis zu einer Spannung von {until} V.",
     },
     {
       en: "A current that falls from {fromA:range} A at {fromV} V to {toA:range} A at {toV} V.",

@@ -192,7 +192,7 @@ const subjects = [
     pl: "Czy było za zimno lub za gorąco na ładowanie?",
     de: "War es zum Laden zu kalt oder zu heiß?",
   },
-  { en: "Could it have frozen?", pl: "Czy mógł zamarznąć?", de: "Konnte die Batterie einfrieren?" },
+  { en: "Could it have frozen?", pl: "Czy mógł zamarznąć?", de: "Kann die Batterie gefroren gewesen sein?" },
 ] as const satisfies readonly Phrase[];
 
 /** What stands beside a fact of a record, roles of instruments and kinds of files. */

@@ -3,10 +3,10 @@ import type { Chapter } from "../pattern.ts";
 
 export const rules = {
   text: [
-    { en: "Decision rule for claims", pl: "Reguła decyzyjna dla deklaracji", de: "Entscheidungsregel für Angaben" },
+    { en: "Decision rule for claims", pl: "Reguła decyzyjna dla deklaracji", de: "Entscheidungsregel für Zusagen" },
     { en: "Coverage factor k", pl: "Współczynnik rozszerzenia k", de: "Erweiterungsfaktor k" },
-    { en: "Tolerance of a current claim", pl: "Tolerancja deklaracji prądu", de: "Toleranz einer Stromangabe" },
-    { en: "Tolerance of a voltage claim", pl: "Tolerancja deklaracji napięcia", de: "Toleranz einer Spannungsangabe" },
+    { en: "Tolerance of a current claim", pl: "Tolerancja deklaracji prądu", de: "Toleranz einer Stromzusage" },
+    { en: "Tolerance of a voltage claim", pl: "Tolerancja deklaracji napięcia", de: "Toleranz einer Spannungszusage" },
     { en: "Window of a sustained value", pl: "Okno wartości utrzymanej", de: "Fenster eines gehaltenen Werts" },
     {
       en: "Uses over which a purchase is spread",

@@ -25,13 +25,13 @@ const outlooks = [
   },
   {
     en: "between {from} and {to} h of connection went by, since nobody saw every end, so nothing can be projected",
-    pl: "minęło między {from} a {to} h podłączenia, bo nikt nie widział każdego końca, więc niczego nie da się prognozować",
-    de: "zwischen {from} und {to} h am Ladegerät vergingen, da niemand jedes Ende sah; es lässt sich nichts hochrechnen",
+    pl: "podłączenie trwało od {from} do {to} h, bo nie każdy koniec widziano, więc niczego nie da się prognozować",
+    de: "es waren zwischen {from} und {to} h am Ladegerät, da nicht jedes Ende gesehen wurde; es lässt sich nichts hochrechnen",
   },
   {
     en: "between {from} and {to} h on charge went by, since nobody saw every end",
-    pl: "minęło między {from} a {to} h ładowania, bo nikt nie widział każdego końca",
-    de: "zwischen {from} und {to} h Ladung vergingen, da niemand jedes Ende sah",
+    pl: "ładowanie trwało od {from} do {to} h, bo nie każdy koniec widziano",
+    de: "es waren zwischen {from} und {to} h Ladung, da nicht jedes Ende gesehen wurde",
   },
   {
     en: "no time on charge lies between the visits",

@@ -7,7 +7,7 @@ export const charger: typeof source = {
     claims: "Hält es, was es verspricht?",
     time: "Wie lange dauert es?",
     cost: "Was kostet es?",
-    safe: "Darf es angeschlossen bleiben?",
+    safe: "Kann es gefahrlos angeschlossen bleiben?",
     battery: "Zu welcher Batterie passt es?",
     "not-seen": "Was nicht zu sehen war",
     words: "Das Wort des Prüfers",
@@ -50,7 +50,7 @@ export const charger: typeof source = {
   noEvidence: "Es gibt noch keine Belege: Es wurde kein Test gemacht.",
   profile: (recording) => `Ladeverlauf, ${recording}`,
   longest: "Die längste Aufzeichnung des Tests. Nummern und Schattierung sind ihre Phasen:",
-  endedBy: "Aufzeichnung beendet durch:",
+  endedBy: "Beendet hat die Aufzeichnung:",
 
   makerTold: {
     notStated: "Ob der Hersteller informiert wurde: nicht angegeben.",
@@ -99,7 +99,7 @@ export const charger: typeof source = {
       columns: {
         place: "Ort",
         held: "Gehaltene Spannung",
-        window: "Gegen das dortige Fenster der Erhaltungsladung",
+        window: "Verglichen mit dem dortigen Fenster der Erhaltungsladung",
         windowShort: "Erhaltungsfenster",
         energy: "Energie",
         water: "Wasser, höchstens",

@@ -13,7 +13,7 @@ export const charts: typeof source = {
   densityEnds: (label, first, firstAt, last, lastAt) => `${label}: ${first} nach ${firstAt}, ${last} nach ${lastAt}`,
   stageFor: (number, stage, length) => `${number} ${stage}, ${length}`,
   profileSentence: (recording, stages, gaps, ending) =>
-    `Spannung und Strom im Lauf der Zeit, ${recording}. Phasen: ${stages.join("; ") || "keine gefunden"}. ${gaps === 0 ? "Keine Lücken" : `${gaps} ${oneOrMany(gaps, "Lücke", "Lücken")}`}. Aufzeichnung beendet durch: ${ending}.`,
+    `Spannung und Strom im Lauf der Zeit, ${recording}. Phasen: ${stages.join("; ") || "keine gefunden"}. ${gaps === 0 ? "Keine Lücken" : `${gaps} ${oneOrMany(gaps, "Lücke", "Lücken")}`}. Beendet hat die Aufzeichnung: ${ending}.`,
   witnesses: {
     density: "Säuredichte",
     "rest-voltage": "Ruhespannung",

@@ -1,4 +1,5 @@
 import type { findPage as source } from "../en/find-page.tsx";
+import { oneOrMany } from "../plural.ts";
 
 export const findPage: typeof source = {
   title: "Ein Ladegerät finden",
@@ -55,7 +56,7 @@ export const findPage: typeof source = {
     `Gebrauchte ${voltage}-V-Nassbatterien bei ${airC} °C: welche Ladegeräte sie bis wann bereit haben (95 %), hochgerechnet`,
   will: "schafft es:",
   may: "schafft es vielleicht:",
-  willNot: (count) => `${count} ${count === 1 ? "schafft" : "schaffen"} es nicht`,
+  willNot: (count) => `${count} ${oneOrMany(count, "schafft", "schaffen")} es nicht`,
   notAdvised: (count) => `${count} nicht ratsam`,
-  more: (count) => `; und ${count} weitere`,
+  more: (count) => `; und ${count} ${oneOrMany(count, "weiteres", "weitere")}`,
 };

@@ -1,4 +1,5 @@
 import type { find as source } from "../en/find.ts";
+import { oneOrMany } from "../plural.ts";
 
 const written = (value: number, digits: number): string => value.toFixed(digits).replace(".", ",");
 
@@ -63,7 +64,7 @@ export const find: typeof source = {
     notRecorded: "keine Aufzeichnung zeigt, was diese Betriebsart tut, daher lässt sich nichts hochrechnen",
     voltage: (tested, yours) => `es wurde an ${tested}-V-Batterien geprüft, und Ihre hat ${yours} V`,
     kind: (kind, named, family) =>
-      `soweit bekannt nicht für diese Art (${kind}): ${named === null ? "der Hersteller nennt keine Batteriearten" : `die Worte des Herstellers sind ${named}`}, und niemand hat es an einer ${family === "sealed" ? "verschlossenen" : "belüfteten"} geprüft`,
+      `soweit bekannt nicht für diese Art (${kind}): ${named === null ? "der Hersteller nennt keine Batteriearten" : `die Worte des Herstellers sind ${named}`}, und niemand hat es an einer ${family === "sealed" ? "verschlossenen Batterie" : "Nassbatterie"} geprüft`,
   },
   stated: (words, from) => `„${words}“ (${from})`,
 
@@ -77,7 +78,7 @@ export const find: typeof source = {
       `Jenseits der Belege: geprüft an ${tested.join(" und ")}, nicht an ${asked}.${named === null ? "" : ` Die Worte des Herstellers: ${named}.`}`,
     temperatures: (named) => `Achten Sie auf die Temperaturen, die der Hersteller nennt: ${named}.`,
     voltage: (highest, limit, isSealed) =>
-      `Vorsicht: Nach der Aufzeichnung geht es bis ${highest} V oder mehr, und eine solche Batterie bekommt üblicherweise höchstens ${limit}. Das belastet sie${isSealed ? ", kann sie austrocknen und erhitzen" : " und gast stark"}; fragen Sie zuerst das Datenblatt ihres Herstellers.`,
+      `Vorsicht: Nach der Aufzeichnung geht es bis ${highest} V oder mehr, und eine solche Batterie bekommt üblicherweise höchstens ${limit}. Das belastet sie${isSealed ? ", kann sie austrocknen und erhitzen" : " und lässt sie stark gasen"}; sehen Sie zuerst im Datenblatt ihres Herstellers nach.`,
   },
   against: (reason) => {
     switch (reason.id) {
@@ -123,7 +124,7 @@ export const find: typeof source = {
     table: "Ladegeräte für Ihre Batterie (Tabelle)",
     fromNow: (day, length) => `${day}, in ${length}`,
     notAdvised: "Für diese Batterie in ihrem Zustand nicht ratsam",
-    others: (count) => `Die ${count} anderen dieser Gruppe zeigen`,
+    others: (count) => (count === 1 ? "Das andere dieser Gruppe zeigen" : `Die ${count} anderen dieser Gruppe zeigen`),
     key: (draws, horizon, isCellOfMatrix) =>
       `Was von Ihrer Batterie und einem Ladegerät nicht bekannt ist, wird ${draws}-mal gezogen, für alle Ladegeräte gleich; ein Prozentwert ist der Anteil der Ziehungen, in denen es rechtzeitig ist, und ein Intervall umfasst die mittleren 95 %. Ladegeräte, die die Ziehungen nicht unterscheiden, stehen zusammen, in der Reihenfolge ihrer Namen; niemand kann einen Platz kaufen. Die Energie zählt, bis die Batterie voll ist, das Ladegerät endgültig aus ist oder ${horizon} h vergangen sind. Von Säureschichtung oder einer schwachen Zelle weiß keine Hochrechnung.${isCellOfMatrix ? " Ihre Frage ist ein Feld der Tabelle auf der Seite eines Ladegeräts und wird mit denselben Ziehungen beantwortet." : ""}`,
     priceNotStated: "Preis nicht angegeben",
@@ -141,7 +142,7 @@ export const find: typeof source = {
 
   status: {
     noneAsked: "Kein Ladegerät wurde hier an einer solchen Batterie geprüft. Die unten stehen abseits, jedes mit seinem Grund.",
-    working: (chargers) => `${chargers} Ladegeräte werden berechnet…`,
+    working: (chargers) => `${chargers} ${oneOrMany(chargers, "Ladegerät wird", "Ladegeräte werden")} berechnet…`,
     done: (chargers) => `${chargers} von ${chargers} Ladegeräten berechnet.`,
     doneSoFar: (done, chargers) => `${done} von ${chargers} Ladegeräten berechnet, die aussichtsreichsten zuerst…`,
     failed: "Die Hochrechnungen ließen sich in diesem Browser nicht ausführen. Die Tabelle unten gilt ohne sie.",

@@ -72,7 +72,7 @@ export const outward: typeof source = {
     prints: "Druckt auf A6-Papier, bei 100 %",
     noAddress: "Diese Website nennt ihre Adresse nicht, daher kann kein Code zu ihr führen.",
     caution:
-      "Beim Laden entsteht Wasserstoff, und die Säure verätzt: lüften, Augenschutz, keine Funken, niemals eine gefrorene Batterie. Es gelten das Datenblatt des Batterieherstellers und die örtlichen Vorschriften.",
+      "Beim Laden entsteht Wasserstoff, und die Säure verätzt: lüften, Augenschutz, keine Funken, niemals eine gefrorene Batterie laden. Es gelten das Datenblatt des Batterieherstellers und die örtlichen Vorschriften.",
     qrCode: (address) => `QR-Code von ${address}`,
   },
   embed: {

@@ -8,7 +8,7 @@ export const parts: typeof source = {
     name: "Sicherheitshinweis",
     lead: "Bevor Sie etwas davon wiederholen:",
     dangers:
-      "Eine ladende Batterie gibt Wasserstoff ab, enthält Säure und kann Hunderte Ampere durch einen fallen gelassenen Schraubenschlüssel treiben. Augenschutz, Lüftung, keine Funken, niemals eine gefrorene Batterie laden.",
+      "Eine Batterie gibt beim Laden Wasserstoff ab, enthält Säure und kann Hunderte Ampere durch einen fallen gelassenen Schraubenschlüssel treiben. Augenschutz, Lüftung, keine Funken, niemals eine gefrorene Batterie laden.",
     sealed: "Eine verschlossene Batterie darf nicht geöffnet werden, und eine zu hohe Spannung trocknet sie unwiderruflich aus.",
     authority: "Es gelten die örtlichen Vorschriften, das Datenblatt des Batterieherstellers und das Urteil einer Fachkraft.",
     all: "Alle Sicherheitshinweise",

@@ -19,7 +19,7 @@ export const compare: typeof source.compare = {
   chooseAnother: "1 Ladegerät gewählt: Wählen Sie ein weiteres, um sie nebeneinanderzustellen.",
   chosen: (count) => `Die ${count} gewählten nebeneinanderstellen`,
   noMore: " (nicht mehr als vier)",
-  showMore: (count) => `${count} weitere zeigen`,
+  showMore: (count) => `${count} ${oneOrMany(count, "weiteres", "weitere")} zeigen`,
   showAll: (count) => `Alle ${count} zeigen`,
 };
 

@@ -75,7 +75,7 @@ export const sideBySide: typeof source = {
   current: "Strom",
   perCell: "V je Zelle",
 
-  projectedFor: "Hochgerechnet, Batterie: {battery}, bis sie 95 % dessen fasst, was sie kann.",
+  projectedFor: "Hochgerechnet, Batterie: {battery}, bis sie 95 % dessen enthält, was sie fassen kann.",
   notComparable: "{name} ist nicht vergleichbar: {because}",
   doneBefore: "{first} ist in {won} von {count} Ziehungen vor {second} fertig",
   otherBattery: "für eine andere Art von Batterie gerechnet ({battery}, nicht {reference})",

@@ -7,7 +7,7 @@ export const sidePage: typeof source = {
   lead: "Zwei bis vier Ladegeräte nebeneinander. Unterschiede werden nur genannt, wo sie größer sind als die Unsicherheit, und Werte von ungleichen Batterien werden nicht gegeneinandergehalten.",
   caution: (cautions) => (
     <>
-      Eine ladende Batterie gibt Gas ab, das explodieren kann. Bevor eine angeschlossen bleibt, lesen Sie die{" "}
+      Beim Laden gibt eine Batterie Gas ab, das explodieren kann. Bevor eine angeschlossen bleibt, lesen Sie die{" "}
       {cautions("Sicherheitshinweise")}; die Hersteller von Batterie und Ladegerät und die Vorschriften vor Ort gehen vor.
     </>
   ),
@@ -21,7 +21,7 @@ export const sidePage: typeof source = {
   readDraws:
     "Wer zuerst fertig ist, ist hochgerechnet, diese Ladungen hat niemand gesehen. Es sagen Ziehungen: In jeder treffen alle Ladegeräte auf genau dieselbe Batterie. Eine Ziehung, in der beide gleich lange brauchen oder keines fertig wird, zählt halb. Eines gilt nur dann als vor einem anderen, wenn es in mehr als 95 % der Ziehungen so ist.",
   readPaying:
-    "Was sich lohnt, sagen der Preis und die Energie der Referenzladung zum Preis der Website, ebenfalls Ziehung für Ziehung: Ein Bereich umfasst die mittleren 95 %. Wie lange ein Ladegerät lebt und was eine besser gepflegte Batterie wert ist, steckt nicht darin.",
+    "Was sich lohnt, sagen der Preis und die Energie der Referenzladung zum Preis der Website, ebenfalls Ziehung für Ziehung: Ein Bereich umfasst die mittleren 95 %. Wie lange ein Ladegerät hält und was eine besser gepflegte Batterie wert ist, steckt nicht darin.",
   other: "Andere Wege zu vergleichen",
   otherNote: (comparison, csv) => (
     <>

@@ -91,7 +91,7 @@ export const test: typeof source = {
     gapsDrawn: "; gepunktete Felder sind Lücken der Aufzeichnung, die nie überbrückt werden",
     drawn: "Gezeichnet:",
     figures: (recording) => `Werte von ${recording}`,
-    endedBy: "Aufzeichnung beendet durch:",
+    endedBy: "Beendet hat die Aufzeichnung:",
     notTheEnd: "Ihr Ende ist nicht das Ende der Ladung.",
     gaps: "Lücken der Aufzeichnung:",
     gap: (length, from, first, last) => `${length} ab ${from} (Zeilen ${first}–${last})`,

@@ -25,5 +25,5 @@ export const charts = {
   visit: (number: number) => `visit ${number}`,
   nothingExamined: "Nothing was examined.",
   witnessesSentence: (visits: number, low: string, high: string) =>
-    `How full the battery was at ${visits} visits, by each witness and by all together; at the last, all together say ${low} to ${high} %.`,
+    `How full the battery was at ${visits} ${oneOrMany(visits, "visit", "visits")}, by each witness and by all together; at the last, all together say ${low} to ${high} %.`,
 };

@@ -2,6 +2,7 @@
 
 import type { Construction } from "../../../project/battery-priors.ts";
 import { type Against, againstWords } from "../../../project/index.ts";
+import { oneOrMany } from "../plural.ts";
 
 /** What speaks against charging: the library's reasons, and frost as the page judges it. */
 export type Reason = Against | { readonly id: "may-be-frozen" };
@@ -117,7 +118,7 @@ export const find = {
     table: "Chargers for your battery (table)",
     fromNow: (day: string, length: string) => `${day}, ${length} from now`,
     notAdvised: "Not advised on this battery as it is",
-    others: (count: number) => `Show the ${count} others of this group`,
+    others: (count: number) => (count === 1 ? "Show the other one of this group" : `Show the ${count} others of this group`),
     key: (draws: number, horizon: string, isCellOfMatrix: boolean) =>
       `What is not known of your battery and of a charger is drawn ${draws} times, the same for all chargers; a percentage is the share of draws in time, and an interval holds the middle 95 % of them. Chargers that the draws cannot tell apart stand together, in the order of their names; nobody can pay for a place. Energy counts until the battery is full, the charger is off for good, or ${horizon} h have passed. No forecast knows of layered acid or a weak cell.${isCellOfMatrix ? " Your question is a cell of the table on a charger's own page, and is answered with the same draws." : ""}`,
     priceNotStated: "Price not stated",
@@ -135,8 +136,8 @@ export const find = {
 
   status: {
     noneAsked: "No charger here was tested on such a battery. Those below stand apart, each with its reason.",
-    working: (chargers: number) => `Working out ${chargers} chargers…`,
-    done: (chargers: number) => `${chargers} of ${chargers} chargers worked out.`,
+    working: (chargers: number) => `Working out ${chargers} ${oneOrMany(chargers, "charger", "chargers")}…`,
+    done: (chargers: number) => `${chargers} of ${chargers} ${oneOrMany(chargers, "charger", "chargers")} worked out.`,
     doneSoFar: (done: number, chargers: number) => `${done} of ${chargers} chargers worked out, most promising first…`,
     failed: "The forecasts could not be run in this browser. The table below stands without them.",
     fetching: "Fetching what is known of the chargers…",

@@ -9,7 +9,7 @@ export const sort = {
 
 export const search = {
   nothing: (words: string) => `Nothing found for “${words}”.`,
-  found: (count: number) => `${count} pages found.`,
+  found: (count: number) => `${count} ${oneOrMany(count, "page", "pages")} found.`,
   needsServer: "Search needs a web server; from a folder, use your browser's find.",
 };
 

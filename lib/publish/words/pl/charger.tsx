@@ -7,7 +7,7 @@ export const charger: typeof source = {
     claims: "Czy robi to, co obiecuje?",
     time: "Jak długo to trwa?",
     cost: "Ile to kosztuje?",
-    safe: "Czy można go zostawić podłączonego?",
+    safe: "Czy można go bezpiecznie zostawić podłączonego?",
     battery: "Do jakiego akumulatora pasuje?",
     "not-seen": "Czego nie widziano",
     words: "Słowo recenzenta",

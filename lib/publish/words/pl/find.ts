@@ -42,7 +42,7 @@ export const find: typeof source = {
     "12h": "za 12 godzin",
     "24h": "za 24 godziny",
     "48h": "za 48 godzin",
-    at: "o podanym dniu i godzinie",
+    at: "w podanym dniu, o podanej godzinie",
   },
   verdicts: { will: "zdąży", may: "może zdążyć", "will not": "nie zdąży", "not advised": "niezalecane" },
 
@@ -64,7 +64,7 @@ export const find: typeof source = {
     notRecorded: "żaden zapis nie pokazuje, co robi ten tryb, więc niczego nie da się prognozować",
     voltage: (tested, yours) => `zbadano go na akumulatorach ${tested} V, a Twój ma ${yours} V`,
     kind: (kind, named, family) =>
-      `o ile wiadomo, nie jest przeznaczony dla tego rodzaju (${kind}): ${named === null ? "producent nie wymienia rodzajów akumulatorów" : `słowa producenta to ${named}`}, a nikt nie zbadał go na akumulatorze ${family === "sealed" ? "szczelnym" : "z odgazowaniem"}`,
+      `o ile wiadomo, nie jest przeznaczony dla tego rodzaju (${kind}): ${named === null ? "producent nie wymienia rodzajów akumulatorów" : `słowa producenta to ${named}`}, a nikt nie zbadał go na akumulatorze ${family === "sealed" ? "szczelnym" : "z ciekłym elektrolitem"}`,
   },
   stated: (words, from) => `„${words}” (${from})`,
 
@@ -78,7 +78,7 @@ export const find: typeof source = {
       `Poza dowodami: zbadany rodzaj to ${tested.join(" i ")}, a nie ${asked}.${named === null ? "" : ` Słowa producenta: ${named}.`}`,
     temperatures: (named) => `Trzeba uważać na temperatury, które podaje producent: ${named}.`,
     voltage: (highest, limit, isSealed) =>
-      `Uwaga: według zapisu dochodzi do ${highest} V lub więcej, a taki akumulator zwykle dostaje najwyżej ${limit}. To dla niego ciężkie${isSealed ? ", może go wysuszyć i nagrzać" : " i mocno gazuje"}; najpierw karta jego producenta.`,
+      `Uwaga: według zapisu dochodzi do ${highest} V lub więcej, a taki akumulator zwykle dostaje najwyżej ${limit}. To go obciąża${isSealed ? ", może go wysuszyć i nagrzać" : " i silnie w nim gazuje elektrolit"}; najpierw trzeba sprawdzić kartę jego producenta.`,
   },
   against: (reason) => {
     switch (reason.id) {
@@ -122,7 +122,7 @@ export const find: typeof source = {
       `${battery}, naładowany w ${charged}, ${temperature}: gotowy na ${deadline}, prognoza`,
     heading: "Które prostowniki",
     table: "Prostowniki do Twojego akumulatora (tabela)",
-    fromNow: (day, length) => `${day}, od teraz ${length}`,
+    fromNow: (day, length) => `${day}, za ${length}`,
     notAdvised: "Niezalecane dla tego akumulatora w obecnym stanie",
     others: (count) => `Pokaż pozostałe z tej grupy (${count})`,
     key: (draws, horizon, isCellOfMatrix) =>

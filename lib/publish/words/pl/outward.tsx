@@ -73,7 +73,7 @@ export const outward: typeof source = {
     prints: "Druk na papierze A6, w skali 100 %",
     noAddress: "Ta witryna nie podaje swojego adresu, więc żaden kod nie może do niej prowadzić.",
     caution:
-      "Przy ładowaniu wydziela się wodór, a kwas parzy: wietrzenie, okulary ochronne, żadnych iskier, nigdy zamarznięty akumulator. Rozstrzygają karta producenta akumulatora i miejscowe przepisy.",
+      "Przy ładowaniu wydziela się wodór, a kwas parzy: wietrzenie, okulary ochronne, żadnych iskier; zamarzniętego akumulatora nigdy nie ładować. Rozstrzygają karta producenta akumulatora i miejscowe przepisy.",
     qrCode: (address) => `Kod QR adresu ${address}`,
   },
   embed: {

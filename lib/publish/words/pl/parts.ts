@@ -8,7 +8,7 @@ export const parts: typeof source = {
     name: "Ostrzeżenie",
     lead: "Zanim ktokolwiek to powtórzy:",
     dangers:
-      "ładowany akumulator wydziela wodór, zawiera kwas i może przepuścić setki amperów przez upuszczony klucz. Okulary ochronne, wietrzenie, żadnych iskier i nigdy zamarzniętego akumulatora.",
+      "ładowany akumulator wydziela wodór, zawiera kwas i może przepuścić setki amperów przez upuszczony klucz. Okulary ochronne, wietrzenie, żadnych iskier; zamarzniętego akumulatora nigdy nie ładować.",
     sealed: "Akumulatora szczelnego nie wolno otwierać, a zbyt wysokie napięcie wysusza go na zawsze.",
     authority: "Rozstrzygają miejscowe przepisy, karta producenta akumulatora i ocena osoby z uprawnieniami.",
     all: "Wszystkie ostrzeżenia",

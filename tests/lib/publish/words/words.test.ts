@@ -125,6 +125,18 @@ describe("labels of the results", () => {
   });
 });
 
+describe("one thing by itself", () => {
+  it("is told in the singular", () => {
+    const { find } = wordsIn("en");
+    expect(english.search.found(1)).toBe("1 page found.");
+    expect([find.status.working(1), find.status.done(1)]).toEqual(["Working out 1 charger…", "1 of 1 charger worked out."]);
+    expect([find.answer.others(1), find.answer.others(2)]).toEqual(["Show the other one of this group", "Show the 2 others of this group"]);
+    expect(wordsIn("de").find.status.working(1)).toBe("1 Ladegerät wird berechnet…");
+    expect(wordsIn("de").findPage.more(1)).toBe("; und 1 weiteres");
+    expect(german.compare.showMore(1)).toBe("1 weiteres zeigen");
+  });
+});
+
 describe("counted nouns in Polish", () => {
   it("take the form of their number", () => {
     const forms = [1, 2, 4, 5, 12, 22, 25, 101].map((count) => polishForm(count, "test", "testy", "testów"));
