@@ -1,8 +1,8 @@
 /** The words of the pages, by language. English is the source: the other tables have its type, so that none misses a message or keeps a dead one. */
 import type { Language } from "../../nouns/site.ts";
-import { de } from "./de/index.ts";
-import { en } from "./en/index.ts";
-import { pl } from "./pl/index.ts";
+import * as de from "./de/index.ts";
+import * as en from "./en/index.ts";
+import * as pl from "./pl/index.ts";
 
 export type Words = typeof en;
 

@@ -1,31 +1,14 @@
-import { cautions } from "./cautions.ts";
-import { charger } from "./charger.tsx";
-import { charts } from "./charts.ts";
-import { comparison } from "./comparison.ts";
-import { find } from "./find.ts";
-import { findPage } from "./find-page.tsx";
-import { frame } from "./frame.ts";
-import { marks } from "./marks.ts";
-import { outward } from "./outward.tsx";
-import { parts } from "./parts.ts";
-import { reference } from "./reference.tsx";
-import { sideBySide } from "./side-by-side.ts";
-import { sidePage } from "./side-page.tsx";
-import { test } from "./test.tsx";
-
-export const en = {
-  cautions,
-  charger,
-  charts,
-  comparison,
-  find,
-  findPage,
-  frame,
-  marks,
-  outward,
-  parts,
-  reference,
-  sideBySide,
-  sidePage,
-  test,
-};
+export * from "./cautions.ts";
+export * from "./charger.tsx";
+export * from "./charts.ts";
+export * from "./comparison.ts";
+export * from "./find.ts";
+export * from "./find-page.tsx";
+export * from "./frame.ts";
+export * from "./marks.ts";
+export * from "./outward.tsx";
+export * from "./parts.ts";
+export * from "./reference.tsx";
+export * from "./side-by-side.ts";
+export * from "./side-page.tsx";
+export * from "./test.tsx";
