@@ -64,7 +64,7 @@ export const settling = {
     },
     {
       en: "a recording of some days after the charger reported full",
-      pl: "zapis z kilku dni po tym, jak prostownik zgłosił koniec ładowania",
+      pl: "zapis z kilku dni po tym, jak prostownik zgłosił pełne naładowanie",
       de: "eine Aufzeichnung von einigen Tagen, nachdem das Ladegerät voll meldete",
     },
     {
@@ -74,12 +74,12 @@ export const settling = {
     },
     {
       en: "a recording, or a clamp-meter reading, days after it reported full; or weighing before and after some weeks connected",
-      pl: "zapis albo odczyt z cęgów prądowych kilka dni po zgłoszeniu końca ładowania; albo ważenie przed kilkoma tygodniami podłączenia i po nich",
+      pl: "zapis albo odczyt z cęgów prądowych kilka dni po zgłoszeniu pełnego naładowania; albo ważenie przed kilkoma tygodniami podłączenia i po nich",
       de: "eine Aufzeichnung oder eine Ablesung mit der Stromzange Tage nach der Vollmeldung; oder Wiegen vor und nach einigen Wochen am Ladegerät",
     },
     {
       en: "a recording, or a voltmeter reading with the charger connected, days after it reported full",
-      pl: "zapis albo odczyt woltomierza przy podłączonym prostowniku, kilka dni po zgłoszeniu końca ładowania",
+      pl: "zapis albo odczyt woltomierza przy podłączonym prostowniku, kilka dni po zgłoszeniu pełnego naładowania",
       de: "eine Aufzeichnung oder eine Ablesung mit dem Spannungsmesser bei angeschlossenem Ladegerät, Tage nach der Vollmeldung",
     },
     {
@@ -94,8 +94,8 @@ export const settling = {
     },
     {
       en: "a recording from the first minute of a charge on a well discharged battery",
-      pl: "zapis od pierwszej minuty ładowania dobrze rozładowanego akumulatora",
-      de: "eine Aufzeichnung ab der ersten Minute einer Ladung an einer gut entladenen Batterie",
+      pl: "zapis od pierwszej minuty ładowania mocno rozładowanego akumulatora",
+      de: "eine Aufzeichnung ab der ersten Minute einer Ladung an einer weit entladenen Batterie",
     },
     {
       en: "a recording of a whole charge, voltage and current",
@@ -114,7 +114,7 @@ export const settling = {
     },
     {
       en: "a recording that goes on after the charger has reported full, with a recorder that does not stop by itself",
-      pl: "zapis trwający po zgłoszeniu przez prostownik końca ładowania, rejestratorem, który nie kończy sam",
+      pl: "zapis trwający po zgłoszeniu przez prostownik pełnego naładowania, rejestratorem, który nie kończy sam",
       de: "eine Aufzeichnung, die nach der Vollmeldung des Ladegeräts weiterläuft, mit einem Rekorder, der nicht von selbst aufhört",
     },
     { en: "a recording of this connection", pl: "zapis tego podłączenia", de: "eine Aufzeichnung dieses Ladegangs" },
