@@ -178,7 +178,7 @@ export const claims = {
     {
       en: "May stay connected, by the voltage it holds.",
       pl: "Może pozostać podłączony, sądząc po utrzymywanym napięciu.",
-      de: "Darf angeschlossen bleiben, nach der Spannung, die es hält.",
+      de: "Darf angeschlossen bleiben, der gehaltenen Spannung nach.",
     },
   ],
   outcome: [

@@ -492,7 +492,7 @@ export const figures = {
     {
       en: "no current could be told from none {hold:hold}",
       pl: "prądu nie dało się odróżnić od zera {hold}",
-      de: "kein Strom war von keinem zu unterscheiden {hold}",
+      de: "kein Strom ließ sich von null unterscheiden, {hold}",
     },
     {
       en: "a lower bound: all of {current} A counts as gassing, {hold:hold}",

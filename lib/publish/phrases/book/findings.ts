@@ -70,7 +70,7 @@ export const findings = {
     // Float window.
     { en: "probably not", pl: "raczej nie", de: "wahrscheinlich nicht" },
     { en: "too low to keep it full", pl: "za mało, by utrzymać pełny", de: "zu niedrig, um sie voll zu halten" },
-    { en: "yes, by its voltage", pl: "tak, sądząc po napięciu", de: "ja, nach der Spannung" },
+    { en: "yes, by its voltage", pl: "tak, sądząc po napięciu", de: "ja, der Spannung nach" },
     {
       en: "Whether it may stay connected is not known: no recording shows what it holds afterwards.",
       pl: "Nie wiadomo, czy może pozostać podłączony: żaden zapis nie pokazuje, co utrzymuje po naładowaniu.",

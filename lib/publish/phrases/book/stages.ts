@@ -83,7 +83,7 @@ const reasons = [
   {
     en: "the voltage is held, with a current too small to tell from none",
     pl: "napięcie jest utrzymywane prądem zbyt małym, by odróżnić go od zera",
-    de: "die Spannung wird gehalten, mit einem Strom, der von keinem nicht zu unterscheiden ist",
+    de: "die Spannung wird gehalten, mit einem Strom, der zu klein ist, um ihn von null zu unterscheiden",
   },
   {
     en: "no current for a while in the middle of a charge that then goes on",
@@ -93,7 +93,7 @@ const reasons = [
   {
     en: "no current that can be told from none",
     pl: "brak prądu, który dałoby się odróżnić od zera",
-    de: "kein Strom, der von keinem zu unterscheiden wäre",
+    de: "kein Strom, der sich von null unterscheiden ließe",
   },
   {
     en: "the voltage stays below the {voltage} V reached before, with little current",
@@ -249,7 +249,7 @@ export const stages = {
     {
       en: '"Rest", but {current} A flowed, and none is up to {none} A',
       pl: "„Spoczynek”, lecz płynęło {current} A, a za brak prądu uchodzi do {none} A",
-      de: "„Ruhe“, aber {current} A flossen, und als keiner gilt bis {none} A",
+      de: "„Ruhe“, aber {current} A flossen, und als stromlos gilt bis {none} A",
     },
     {
       en: '"Falling current, rising voltage", but the voltage fell by {fell} V along with the current, and should have risen',
