@@ -67,7 +67,7 @@ const results: Results = {
   ...fixture,
   index: { ...fixture.index, site: { ...fixture.index.site, languages: [...interfaceLanguages] } },
   tests: fixture.tests.map((test) => ({ ...test, facts: [...test.facts, { label: "Battery discharged", value: "an evening of lamps" }] })),
-  chargers: [withForecast(lantern, 10), withForecast(lanternTwo, 12), pebble],
+  chargers: [withForecast(lantern, 10), { ...withForecast(lanternTwo, 12), notSeen: [] }, pebble],
 };
 
 const three = "/compare/index.html?charger=lantern-eight&charger=lantern-two&charger=pebble-trickle";
@@ -191,6 +191,23 @@ describe.skipIf(browser === undefined)("chargers side by side", async () => {
       `∦ C ${pebble.name} is not comparable because no recording shows what the mode does`,
     ]);
     expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("says that what pays off is projected, as it says of who is done first", async () => {
+    const { page, close } = await open(three);
+    for (const heading of ["Who is done first", "Which pays off"]) {
+      const told = page.locator("h2", { hasText: heading }).locator("xpath=following-sibling::*[1]");
+      expect(await told.textContent()).toBe("Projected for an invented battery of 60 Ah, until it holds 95 % of what it can.");
+    }
+    await close();
+  });
+
+  it("does not say of a mode that nobody tested that nothing of it is missing", async () => {
+    const { page, close } = await open("/compare/index.html?charger=lantern-eight&charger=lantern-two.cold");
+    const unseen = page.locator("h2", { hasText: "What was not seen" }).locator("xpath=following-sibling::details");
+    await unseen.first().waitFor();
+    expect(await unseen.nth(1).locator("summary").textContent()).toBe("B Lantern Two: not put to the test");
     await close();
   });
 

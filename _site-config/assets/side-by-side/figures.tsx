@@ -158,18 +158,28 @@ export function PayingBack({ entrants }: { entrants: readonly Entrant[] }) {
     price: entrant.charger.figures.find(({ id }) => id === "price"),
     reference: entrant.mode.reference,
   }));
-  return <Statements statements={breakEvenStatements(buyables, useSideSpeech())} />;
+  return (
+    <>
+      <ProjectedFor entrants={entrants} />
+      <Statements statements={breakEvenStatements(buyables, useSideSpeech())} />
+    </>
+  );
 }
 
 /** Hours to 95 % of the reference battery, pair by pair. */
 export function FinishingOrder({ entrants }: { entrants: readonly Entrant[] }) {
   const references = entrants.map((entrant) => ({ name: cellLabel(entrant), reference: entrant.mode.reference }));
-  const speech = useSideSpeech();
-  const battery = references.flatMap(({ reference }) => ("words" in reference ? [reference.words] : []))[0];
   return (
     <>
-      {battery === undefined ? null : <p>{fill(words.projectedFor, { battery: speech.tell(battery) })}</p>}
-      <Statements statements={finishingOrder(references, speech)} />
+      <ProjectedFor entrants={entrants} />
+      <Statements statements={finishingOrder(references, useSideSpeech())} />
     </>
   );
+}
+
+/** Says before statements by draws that nobody saw these charges, and which battery they are of; nothing where no charger has draws. */
+function ProjectedFor({ entrants }: { entrants: readonly Entrant[] }) {
+  const { tell } = useSideSpeech();
+  const battery = entrants.flatMap(({ mode: { reference } }) => ("words" in reference ? [reference.words] : []))[0];
+  return battery === undefined ? null : <p>{fill(words.projectedFor, { battery: tell(battery) })}</p>;
 }

@@ -110,7 +110,7 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         <Stated modes={charger.modes} />
         <h2 id="not-seen">{words.sections["not-seen"]}</h2>
         {list("unseen")}
-        <NotSeen sentences={charger.notSeen} />
+        {charger.tests.length === 0 ? <p>{words.notTested}</p> : <NotSeen sentences={charger.notSeen} />}
         <h2 id="words">{words.sections.words}</h2>
         <ReviewersWords prose={charger.prose} />
         <h2 id="evidence">{words.sections.evidence}</h2>

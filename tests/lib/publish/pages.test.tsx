@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { figureFinder } from "../../../lib/publish/figure-finder.ts";
+import { renderChargerPage } from "../../../lib/publish/pages/charger-page.tsx";
 import { figureColumns } from "../../../lib/publish/pages/comparison/groups.ts";
 import { renderComparisonPage } from "../../../lib/publish/pages/comparison-page.tsx";
 import { renderCorrectionsPage } from "../../../lib/publish/pages/corrections-page.tsx";
@@ -41,6 +42,16 @@ describe("banners and marks", () => {
 
   it("mark a single invented test on a site of real data", () => {
     expect(renderTestPage(folder(honest), fixture.tests[0] as TestResult, noCharts, "en")).toContain("banner-invented");
+  });
+});
+
+describe("a charger that nobody tested", () => {
+  it("is not said to lack nothing", () => {
+    const [tested] = fixture.chargers;
+    const untested: ChargerResult = { ...(tested as ChargerResult), tests: [], notSeen: [] };
+    const html = renderChargerPage(folder(), untested, new Map(), "en");
+    expect(html).not.toContain("Nothing is missing");
+    expect(html).toMatch(/id="not-seen">[^<]*<\/h2><p>It has not been tested yet\.<\/p>/);
   });
 });
 

@@ -136,7 +136,7 @@ function FigureCell({ column, figure, target }: CellProps) {
       </td>
     );
   }
-  // Twelve digits sort as well as seventeen, and a table of a thousand rows carries them a thousand times.
+  // Six digits sort as well as seventeen, and a table of a thousand rows carries them a thousand times.
   const short = (value: number | null): string => (value === null ? "" : String(Number(value.toPrecision(6))));
   return (
     <td

@@ -50,7 +50,7 @@ export const sideBySide: typeof source = {
   seasonCaption: "Ein Monat an einer vollen 60-Ah-Nassbatterie, hochgerechnet",
   noSeason: "Keine Aufzeichnung zeigt, was eines von ihnen tut, wenn es angeschlossen bleibt.",
   place: "Ort",
-  nothingMissing: "es fehlt nichts",
+  nothingMissing: "es fehlt nichts, was seine Tests zeigen sollten",
   things: { one: "{count} Punkt", other: "{count} Punkte" },
 
   figuresCaption: "Werte mit ihren 95-%-Intervallen",

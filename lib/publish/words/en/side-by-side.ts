@@ -54,7 +54,7 @@ export const sideBySide = {
   seasonCaption: "A month on a full 60 Ah flooded battery, projected",
   noSeason: "No recording shows what any of these does when it stays connected.",
   place: "Place",
-  nothingMissing: "nothing is missing",
+  nothingMissing: "nothing is missing that its tests set out to see",
   things: { one: "{count} thing", other: "{count} things" } satisfies Forms as Forms,
 
   figuresCaption: "Figures with their 95 % intervals",

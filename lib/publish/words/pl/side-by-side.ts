@@ -49,7 +49,7 @@ export const sideBySide: typeof source = {
   seasonCaption: "Miesiąc z pełnym akumulatorem 60 Ah z ciekłym elektrolitem, prognoza",
   noSeason: "Żaden zapis nie pokazuje, co którykolwiek z nich robi, gdy pozostaje podłączony.",
   place: "Miejsce",
-  nothingMissing: "niczego nie brakuje",
+  nothingMissing: "nie brakuje niczego, co jego testy miały zobaczyć",
   things: { one: "{count} rzecz", few: "{count} rzeczy", many: "{count} rzeczy", other: "{count} rzeczy" },
 
   figuresCaption: "Wielkości z przedziałami 95 %",
