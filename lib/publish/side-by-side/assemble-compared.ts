@@ -180,7 +180,6 @@ function comparedClaim(claim: JudgedClaim, find: Find, page: string, { formats, 
   };
 }
 
-const places: Readonly<Record<string, string>> = { "cold-shed": "Cold shed", cellar: "Cellar", "warm-garage": "Warm garage" };
 const windows = {
   inside: ["meets", "inside the float window"],
   below: ["short of", "below the float window"],
@@ -192,13 +191,13 @@ const windows = {
 
 function comparedSeason(
   { place, temperatureC, heldV, inWindow }: ModeForecastResult["season"][number],
-  { formats, tell }: Tongue,
+  { formats, words: { marks } }: Tongue,
 ): ComparedSeason {
-  const [mark, words] = windows[inWindow];
+  const [mark, told] = windows[inWindow];
   return {
-    place: `${tell(places[place] ?? place)}, ${formats.formatStated(temperatureC, "")} °C`,
+    place: `${wordFor(marks.places, place)}, ${formats.formatStated(temperatureC, "")} °C`,
     mark,
-    words,
+    words: told,
     held: heldV === null ? null : formats.formatInterval(heldV.low, heldV.high, "V"),
   };
 }
