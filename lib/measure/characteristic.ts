@@ -1,5 +1,5 @@
 /** The charge characteristic in the letters of DIN 41772: I, U, W, o, a. */
-import { type Stage, stageKinds } from "../nouns/stage.ts";
+import { isOffBattery, type Stage, stageKinds } from "../nouns/stage.ts";
 
 export type Characteristic = {
   /** Such as IUoU; null where no stage has a letter. */
@@ -56,7 +56,9 @@ export function spellCharacteristic(stages: readonly Stage[], endedByCharger: bo
         words.push("switched off and held between two voltages");
         return;
       case "rest": {
-        const wakes = stages.slice(index + 1).some((later) => stageKinds[later.kind].letter !== null);
+        // What comes after the leads were off the battery is a charge that a person began.
+        const off = stages.findIndex((later, at) => at > index && isOffBattery(later));
+        const wakes = stages.slice(index + 1, off < 0 ? undefined : off).some((later) => stageKinds[later.kind].letter !== null);
         if (isCharging && !hasSwitchedOff && (wakes || endedByCharger)) {
           hasSwitchedOff = true;
           letters.push("a");

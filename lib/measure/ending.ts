@@ -1,6 +1,6 @@
 /** Who ended a recording: the charger, the recorder, a person, the mains, or nobody knows. The tail alone seldom tells. */
 import type { StopRule } from "../nouns/instrument.ts";
-import type { Ender, Stage } from "../nouns/stage.ts";
+import { type Ender, isOffBattery, type Stage } from "../nouns/stage.ts";
 import type { Ending, MeasuredRecording } from "./recording.ts";
 import { finishedCurrentA } from "./stages/battery-scale.ts";
 
@@ -73,7 +73,7 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
   if (facts.seenRecording !== undefined && (facts.seenRecording !== "charger" || isIdleAtEnd))
     return known(facts.seenRecording, [`the test record says that ${words[facts.seenRecording]} ended this recording`]);
   const tail = tailOf(recording, facts, last);
-  if (last.kind === "no-battery" || last.kind === "reversed") return endingOffTheBattery(tail);
+  if (isOffBattery(last)) return endingOffTheBattery(tail);
   return isIdleAtEnd && tail.before !== undefined ? endingWithoutCurrent(tail, tail.before) : endingWithCurrent(tail);
 }
 

@@ -2,7 +2,7 @@
 import type { Evidence } from "../nouns/evidence.ts";
 import type { Instrument } from "../nouns/instrument.ts";
 import type { RowCounts } from "../nouns/samples.ts";
-import type { Ender, Stage } from "../nouns/stage.ts";
+import { type Ender, isOffBattery, type Stage } from "../nouns/stage.ts";
 import { findHoldingThresholds, type HoldingThresholds, type LogPoint, samplesBeforeFirstRestart, thinLog } from "../project/index.ts";
 import type { ReadAs } from "../read/dialect.ts";
 import type { Log } from "../read/log.ts";
@@ -41,7 +41,7 @@ export type MeasuredRecording = RecordingFacts & {
   readonly stages: readonly Stage[];
   /** The voltages between which the charger holds by going on and off, where the recording shows that it does. */
   readonly holding: HoldingThresholds | undefined;
-  /** From the first row to the first gap or restart, thinned: what a battery is learnt from. */
+  /** From the first row to the first gap or restart, or to where the leads came off, thinned: what a battery is learnt from. */
   readonly logPoints: readonly LogPoint[];
   /** The battery's temperature by the visits around the recording; undefined where none read it. Set once the test is put together. */
   readonly visitTemperature: BatteryTemperature | undefined;
@@ -64,7 +64,7 @@ export function measureRecording(facts: RecordingFacts, log: Log): MeasuredRecor
     startMs: log.samples.startMs === undefined ? undefined : log.samples.startMs + trace.firstRowS * 1000,
     stages,
     holding: stages.some((stage) => stage.kind === "on-off-holding") ? findHoldingThresholds(trace.voltagesV, trace.currentsA) : undefined,
-    logPoints: logPointsOf(trace),
+    logPoints: logPointsOf(trace, stages),
     visitTemperature: undefined,
     characteristic: spellCharacteristic(stages, false),
   };
@@ -73,8 +73,10 @@ export function measureRecording(facts: RecordingFacts, log: Log): MeasuredRecor
 /** Stretches that a battery is learnt from: more of them tell no more, since a log's points resemble their neighbours. */
 const mostLogPoints = 60;
 
-function logPointsOf({ elapsedS, voltagesV, currentsA, stretches }: Trace): LogPoint[] {
-  const seen = currentsA.subarray(0, stretches[0]?.[1] ?? 0);
+function logPointsOf({ elapsedS, voltagesV, currentsA, stretches }: Trace, stages: readonly Stage[]): LogPoint[] {
+  const offS = stages.find(isOffBattery)?.startS;
+  const off = offS === undefined ? -1 : elapsedS.indexOf(offS);
+  const seen = currentsA.subarray(0, Math.min(stretches[0]?.[1] ?? 0, off < 0 ? elapsedS.length : off));
   return thinLog(elapsedS.subarray(0, samplesBeforeFirstRestart(seen)), voltagesV, currentsA, mostLogPoints);
 }
 

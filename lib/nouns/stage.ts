@@ -56,6 +56,11 @@ export const stageKinds = {
 } as const;
 export type StageKind = keyof typeof stageKinds;
 
+/** Whether the recorder was off the battery, or on it the wrong way round: what the charger did meanwhile was not seen. */
+export function isOffBattery({ kind }: { readonly kind: StageKind }): boolean {
+  return kind === "no-battery" || kind === "reversed";
+}
+
 export const limiters = ["charger", "throttle", "battery", "nobody", "unknown"] as const;
 export type Limiter = (typeof limiters)[number];
 

@@ -23,7 +23,8 @@ export function seenStages({ stages: recorded, endedBy }: RecordedCharge, holdsO
 
 /**
  * Whether what follows a stage shows that the charger ended it. A pause in mid-charge may be the mains, unless the charger is one that
- * pauses; a rest after which a person or the mains ended the recording may be theirs.
+ * pauses; a rest after which a person or the mains ended the recording may be theirs; leads that come off, or change places, are nobody's but
+ * a person's.
  */
 function isEndedByCharger(next: Stage | undefined, endedBy: Ender, holdsOnOff: boolean): boolean {
   switch (next?.kind) {
@@ -35,6 +36,8 @@ function isEndedByCharger(next: Stage | undefined, endedBy: Ender, holdsOnOff: b
       return endedBy !== "person" && endedBy !== "mains";
     case "unexplained":
     case "discharge":
+    case "no-battery":
+    case "reversed":
       return false;
     default:
       return true;

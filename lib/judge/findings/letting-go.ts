@@ -3,7 +3,7 @@ import { batteryTemperature } from "../../measure/battery-temperature.ts";
 import { hoursOf, longHoldH } from "../../measure/long-hold.ts";
 import type { MeasuredRecording } from "../../measure/recording.ts";
 import { isSealed } from "../../measure/test-context.ts";
-import type { Stage } from "../../nouns/stage.ts";
+import { isOffBattery, type Stage } from "../../nouns/stage.ts";
 import type { FindingDefinition } from "../define-finding.ts";
 
 /** How far below the table's gassing voltage a held voltage still counts as gassing, V a cell: the convention's own tolerance, and its meter's. */
@@ -76,6 +76,7 @@ export const lettingGo: FindingDefinition = {
 
 /** Whether the charger itself then lowers its voltage or stops; current that goes because somebody took the clamps off is no letting go. */
 function letsGoAfter(later: readonly Stage[], endedByCharger: boolean): boolean {
-  const next = later[0]?.kind;
-  return next === "float" || (next === "rest" && (endedByCharger || later.length > 1));
+  const [next, afterNext] = later;
+  const goesOn = afterNext !== undefined && !isOffBattery(afterNext);
+  return next?.kind === "float" || (next?.kind === "rest" && (endedByCharger || goesOn));
 }

@@ -1,6 +1,6 @@
 import { currentAfterLastRow } from "../after-last-row.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
-import { evidenceOf } from "../recording.ts";
+import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 import type { MeasuredConnection } from "../test-context.ts";
 
 /** Less unrecorded time than this is the slack of a hand that starts a recorder, h. */
@@ -28,7 +28,7 @@ export const chargeMissed: FigureDefinition<MeasuredConnection> = {
     const hours = (until - last.startMs) / 3_600_000 - last.trace.spanS / 3600;
     if (hours < slackH) return notMeasured("not applicable", "the recording goes on to the end of the connection", evidence);
     const after = currentAfterLastRow(connection);
-    if (after === undefined) return notMeasured("cannot tell", "the recording shows no stages", evidence);
+    if (after === undefined) return notMeasured("cannot tell", whyUnknown(last), evidence);
     const { mostA, inPause } = after;
     return {
       ...notMeasured(
@@ -40,3 +40,8 @@ export const chargeMissed: FigureDefinition<MeasuredConnection> = {
     };
   },
 };
+
+function whyUnknown({ stages }: MeasuredRecording): string {
+  const stage = stages.at(-1);
+  return stage === undefined ? "the recording shows no stages" : `at the last row the recorder was not on the battery: ${stage.why}`;
+}

@@ -77,6 +77,11 @@ describe("the characteristic in words", () => {
     );
   });
 
+  it("says nothing of switching off where the charge that follows a rest is one that somebody began: the leads had come off", () => {
+    expect(wordsOf([full, limit, "rest", full])).toContain("switched off");
+    for (const off of ["no-battery", "reversed"] as const) expect(wordsOf([full, limit, "rest", off, full])).not.toContain("switched off");
+  });
+
   it("tells three entries one by one: once down and up again is no taking turns", () => {
     expect(wordsOf([full, low, full])).toBe("constant current, then throttled current, then constant current");
     expect(wordsOf([full, low, limit])).toBe("constant current, then throttled current, then constant voltage, current tapering");

@@ -89,6 +89,15 @@ describe("a charger's behaviour from stages", () => {
     expect(heldFor(40)?.steps[0]).toMatchObject({ end: { belowA: { low: 0, high: 0.3 } } });
   });
 
+  it("takes leads that come off, or change places, for no end of the charger's", () => {
+    for (const kind of ["no-battery", "reversed"] as const) {
+      const off = stage(kind, [8, 9], [0, 0], [0, 0]);
+      const cut = chargerBehaviourOf([{ stages: [bulk, limit, off], endedBy: "unknown" }], known);
+      expect(cut?.steps[0]).toMatchObject({ end: { belowA: { low: 0, high: 0.5 } } });
+      expect(cut?.unknowns.join()).toContain("nobody recorded the end of its voltage limit");
+    }
+  });
+
   it("keeps an end that was seen at a current below the recorder's error apart from one that nobody saw", () => {
     const faint = stage("constant-voltage", [5, 8], [14.4, 14.4], [6, 0.001]);
     const seen = chargerBehaviourOf([{ stages: [bulk, faint], endedBy: "charger" }], { ...known, standardUncertaintyA: 0.05 });

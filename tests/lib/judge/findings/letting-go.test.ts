@@ -23,6 +23,10 @@ describe("does it let go of the high voltage?", () => {
     expect(judged([bulk, held(30), rest], 35)).toMatchObject({ verdict: "no" });
   });
 
+  it("no, where it was off when the leads came off the battery: nobody saw that it would have gone on by itself", () => {
+    expect(judged([bulk, held(30), rest, { hours: 1, v: () => 0, a: () => 0 }], 38)).toMatchObject({ verdict: "no" });
+  });
+
   it("speaks of a sealed battery's gas as what cannot be put back", () => {
     const connections = [{ onH: 0, offH: 100, recordings: [recordingOf(logOf([bulk, held(30)]))] }];
     expect(lettingGo.judge(contextOf({ battery: { construction: "AGM" }, connections }))?.sentence).toContain("cannot be put back");

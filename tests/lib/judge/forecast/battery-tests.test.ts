@@ -36,6 +36,18 @@ describe("what a bench knows of a test's battery", () => {
     expect(points.length).toBeLessThanOrEqual(60);
   });
 
+  it("is learnt from no row that was read with the leads off the battery", () => {
+    const off = recordingOf(
+      logOf([
+        { hours: 6, v: (h) => 12.6 + 0.2 * h, a: () => 5 },
+        { hours: 2, v: () => 0, a: () => 0 },
+      ]),
+    );
+    const points = ownBatteryOf(testOf("a", { ...logged, connections: [{ onH: 0, offH: 8, recordings: [off] }] }), [])?.asked.points ?? [];
+    expect(points.length).toBeGreaterThan(5);
+    expect(Math.min(...points.map(({ voltageV }) => voltageV))).toBeGreaterThan(12);
+  });
+
   it("is nothing without a density before the charge, for a sealed battery, and without any log", () => {
     expect(ownBatteryOf(testOf("a", { ...logged, readings: [] }), [])).toBeUndefined();
     expect(ownBatteryOf(testOf("a", { ...logged, battery: { construction: "AGM" } }), [])).toBeUndefined();

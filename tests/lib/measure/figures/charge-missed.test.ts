@@ -26,6 +26,13 @@ describe("charge that the recorder missed", () => {
     expect(first({ onH: 0, offH: 5, recordings: [recordingOf(logOf([bulk]))] })).toMatchObject({ absent: "not applicable" });
   });
 
+  it("cannot be told where the recorder was off the battery at its end: the 0 A read there bound nothing", () => {
+    const off = recordingOf(logOf([bulk, { hours: 1, v: () => 0, a: () => 0 }]));
+    const missed = first({ onH: 0, offH: 20, recordings: [off] });
+    expect(missed).toMatchObject({ absent: "cannot tell", why: expect.stringContaining("was not on the battery") });
+    expect(missed).not.toHaveProperty("bounds");
+  });
+
   it("is absent without a recording, and without a current", () => {
     expect(first({ onH: 0, offH: 5 })).toMatchObject({ absent: "not recorded" });
     const s = rows(20, 60);
