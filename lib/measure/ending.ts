@@ -100,15 +100,29 @@ function tailOf(recording: MeasuredRecording, facts: EndingFacts, last: Stage): 
   };
 }
 
-/** The last rows show no battery: what the charger did by then, and after, was not seen. */
+/** What the log shows where `isOffBattery`, as a reason. */
+export function tellOffBattery({ kind, lines, why }: Stage): string {
+  return kind === "reversed"
+    ? `from line ${lines[0]} the leads were the wrong way round: ${why}`
+    : `from line ${lines[0]} the recorder was not on the battery: ${why}`;
+}
+
+const seenMains = "the test record says that the mains failed";
+const seenPerson = "the test record says that a person ended the connection";
+
+/** The last rows show no battery, or one the wrong way round: what the charger did by then, and after, was not seen. */
 function endingOffTheBattery({ facts, last, offAfterIdleMs, slackMs }: Tail): Ending {
-  const why = [`from line ${last.lines[0]} the recorder was not on the battery: ${last.why}`];
-  if (facts.seen === "mains") return known("mains", [...why, "the test record says that the mains failed"]);
+  const why = [tellOffBattery(last)];
+  if (facts.seen === "mains") return known("mains", [...why, seenMains]);
+  if (facts.seen === "person" && offAfterIdleMs === undefined) return known("person", [...why, seenPerson]);
   if (offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs)
     return known("person", [...why, "the clamps came off at that time"]);
   return {
     by: "unknown",
-    words: "not known: the leads were off the battery at the end, and nobody noted who took them off",
+    words:
+      last.kind === "reversed"
+        ? "not known: the leads were the wrong way round at the end"
+        : "not known: the leads were off the battery at the end, and nobody noted who took them off",
     why,
     wouldSettle: "the time at which the clamps came off",
   };
@@ -121,7 +135,7 @@ function endingWithoutCurrent(tail: Tail, before: Stage): Ending {
   const why = [`the current fell from ${beforeA.toFixed(2)} A to none inside the recording (line ${last.lines[0]})`];
   const [startV, endV] = [last.voltageStartV ?? 0, last.voltageEndV ?? 0];
   if (endV < startV) why.push(`the battery then relaxed from ${startV.toFixed(2)} to ${endV.toFixed(2)} V`);
-  if (facts.seen === "mains") return known("mains", [...why, "the test record says that the mains failed"]);
+  if (facts.seen === "mains") return known("mains", [...why, seenMains]);
   if (offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs && facts.seen !== "charger")
     return known("person", [...why, "the clamps came off at that time"]);
   if (later !== undefined && (facts.laterCurrentA ?? 0) > 0) {
@@ -210,11 +224,19 @@ function endingWithCurrent(tail: Tail): Ending {
       wouldSettle: later === undefined ? "a clamp-meter reading before disconnecting, or a recorder that does not stop by itself" : null,
     };
   if (offAfterEndMs === undefined) why.push("nobody noted when the clamps came off");
+  const wouldSettle = "the time at which the clamps came off, and the rule by which the recorder stops";
+  // Somebody saw the connection end, and it may have been then: a recorder that stops by itself leaves the same last row.
+  const isPersonUnplaced = facts.seen === "person" && offAfterEndMs === undefined;
+  if (facts.seen === "mains" || isPersonUnplaced) {
+    const who = isPersonUnplaced ? words.person : words.mains;
+    why.push(isPersonUnplaced ? seenPerson : seenMains);
+    return { by: "unknown", words: `not known: the recorder by itself, or ${who}; ${stand}`, why, wouldSettle };
+  }
   return {
     by: "recorder",
     words: `the recorder, cut in mid-flow; ${stand}`,
     why: [...why, "nothing says what stopped the recorder: its own rule, its battery, a hand, or the mains if it was fed from them"],
-    wouldSettle: "the time at which the clamps came off, and the rule by which the recorder stops",
+    wouldSettle,
   };
 }
 

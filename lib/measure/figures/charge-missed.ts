@@ -1,5 +1,6 @@
 import { currentAfterLastRow } from "../after-last-row.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
+import { tellOffBattery } from "../ending.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 import type { MeasuredConnection } from "../test-context.ts";
 
@@ -43,5 +44,5 @@ export const chargeMissed: FigureDefinition<MeasuredConnection> = {
 
 function whyUnknown({ stages }: MeasuredRecording): string {
   const stage = stages.at(-1);
-  return stage === undefined ? "the recording shows no stages" : `at the last row the recorder was not on the battery: ${stage.why}`;
+  return stage === undefined ? "the recording shows no stages" : tellOffBattery(stage);
 }

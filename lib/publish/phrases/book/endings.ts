@@ -60,6 +60,16 @@ const unknownEndings = [
     de: "nicht bekannt: Am Ende waren die Leitungen von der Batterie ab, und niemand notierte, wer sie abnahm",
   },
   {
+    en: "not known: the leads were the wrong way round at the end",
+    pl: "nie wiadomo: na końcu przewody miały zamienione bieguny",
+    de: "nicht bekannt: Am Ende waren die Leitungen verpolt",
+  },
+  {
+    en: "not known: the recorder by itself, or {who:ender}; {stand:stand}",
+    pl: "nie wiadomo: sam rejestrator albo {who}; {stand}",
+    de: "nicht bekannt: der Rekorder von selbst oder {who}; {stand}",
+  },
+  {
     en: "not known: current stopped, but whether the charger had ended, changed over or only paused was not seen",
     pl: "nie wiadomo: prąd ustał, lecz nie widać, czy prostownik skończył, przełączył się czy tylko zrobił przerwę",
     de: "nicht bekannt: Der Strom hörte auf, aber ob das Ladegerät fertig war, umschaltete oder nur pausierte, war nicht zu sehen",
@@ -111,6 +121,11 @@ export const endingWords = {
       de: "die Angaben zum Test sagen, dass das Netz ausfiel",
     },
     {
+      en: "the test record says that a person ended the connection",
+      pl: "opis testu mówi, że podłączenie zakończył człowiek",
+      de: "die Angaben zum Test sagen, dass eine Person den Ladegang beendete",
+    },
+    {
       en: "the test record says that the charger ended, but the recording does not show it",
       pl: "opis testu mówi, że prostownik skończył, ale zapis rejestratora tego nie pokazuje",
       de: "die Angaben zum Test sagen, dass das Ladegerät aufhörte, aber die Aufzeichnung zeigt es nicht",
@@ -135,6 +150,11 @@ export const endingWords = {
       en: "from line {line} the recorder was not on the battery: {why:stageWhy}",
       pl: "od wiersza {line} rejestrator nie był podłączony do akumulatora: {why}",
       de: "ab Zeile {line} war der Rekorder nicht an der Batterie: {why}",
+    },
+    {
+      en: "from line {line} the leads were the wrong way round: {why:stageWhy}",
+      pl: "od wiersza {line} przewody miały zamienione bieguny: {why}",
+      de: "ab Zeile {line} waren die Leitungen verpolt: {why}",
     },
     {
       en: "the current fell from {current} A to none inside the recording (line {line})",
