@@ -65,8 +65,12 @@ async function outcomeOf(read: () => Promise<boolean>, reader: RowReader): Promi
 }
 
 async function* streamOf(chunks: readonly Uint8Array[]): AsyncGenerator<Uint8Array> {
-  // Each a copy, since a reader may not keep what it was handed.
-  for (const chunk of chunks) yield chunk.slice();
+  // A chunk holds until the next one is asked for, as when a file is read: a reader that keeps one finds other bytes in it.
+  for (const chunk of chunks) {
+    const handed = chunk.slice();
+    yield handed;
+    handed.fill(0xff);
+  }
 }
 
 function differenceOf(fast: Outcome, reference: Outcome): string | undefined {

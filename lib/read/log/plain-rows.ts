@@ -146,7 +146,8 @@ export class PlainScanner {
     if (bytes[cursor.at] === carriageReturn) cursor.at++;
     if (bytes[cursor.at] !== lineFeed) return false;
     cursor.at++;
-    return this.#reader.keepPlain(row, this.#lines + 1);
+    // A chunk of a spreadsheet may hold a line that the reference reader refuses, however plain its columns.
+    return cursor.at - from <= longestPlainLine && this.#reader.keepPlain(row, this.#lines + 1);
   }
 
   /** Moves behind a field that is not read; false where it holds what is not looked over: a quotation mark, or letters beyond ASCII. */

@@ -68,6 +68,13 @@ describe("rows of a plain log", () => {
     expect(outcome.fault).toBe("CSV_MAX_RECORD_SIZE");
   });
 
+  it("are handed over where a row is too long, however plain its columns are, and even if it came in one chunk", async () => {
+    const lines = [`${heading},note`, ...rowsFrom(0, 100).map((row) => `${row},ok`), `100,12.5,4.5,${"x".repeat(1_000_100)}`];
+    const { difference, outcome } = await read(lines, 1 << 21);
+    expect(difference).toBeUndefined();
+    expect(outcome.fault).toBe("CSV_MAX_RECORD_SIZE");
+  });
+
   it("are read as texts where headings could pass for a row", async () => {
     const lines = [heading, ...rowsFrom(0, 50), "0,1,2", ...rowsFrom(51, 50)];
     const dialect = { ...dialectOf(lines), headings: ["0", "1", "2"] };
