@@ -9,7 +9,7 @@ import { type Site, site } from "../nouns/site.ts";
 import { type Test, test } from "../nouns/test.ts";
 import { type Prose, readProse } from "./prose.ts";
 import { type PlacedRecord, type PlainRecord, placeRecord, readRecord } from "./record.ts";
-import { type InputFile, listWorkspace } from "./workspace-files.ts";
+import { type InputFile, isUnchanged, listWorkspace } from "./workspace-files.ts";
 import type { WorkspaceMemory } from "./workspace-memory.ts";
 
 export type TestFolder = {
@@ -61,7 +61,9 @@ export async function readWorkspace(root: string, memory?: WorkspaceMemory): Pro
     const read = text === undefined ? undefined : readRecord(text, file.path, schema);
     problems.push(...(read?.problems ?? []));
     if (read?.value === undefined) broken.add(key);
-    else memory?.noteRecord(file.path, file.sha256, { value: read.value.value, file: file.path, text: read.value.text });
+    // A file written since it was digested has other words than its digest names, and would lend them to the old ones for ever.
+    else if (memory !== undefined && isUnchanged(file))
+      memory.noteRecord(file.path, file.sha256, { value: read.value.value, file: file.path, text: read.value.text });
     return read?.value;
   };
 
