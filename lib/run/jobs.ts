@@ -156,10 +156,10 @@ export function rowText(row: ComparisonRow): RowText {
   return { test: row.test.id, text, digest: digestOf(text) };
 }
 
-/** Names a charger's results: by its record, the results of its tests, and what its words say and call. */
+/** Names a charger's results: by its record's words (the file may have been written since it was digested), the results of its tests, and what its words say and call. */
 export function keyOfCharger(job: Omit<ChargerJob, "key" | "kind">, code: string): string {
-  const { id, evidence, tests, bench, prose, called, published, language } = job;
-  return digestOf([code, id, evidence, tests, bench, prose ?? null, called, published, language]);
+  const { id, record, evidence, tests, bench, prose, called, published, language } = job;
+  return digestOf([code, id, record.text, evidence, tests, bench, prose ?? null, called, published, language]);
 }
 
 export function digestsOf(result: object): FieldDigests {

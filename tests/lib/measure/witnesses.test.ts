@@ -61,6 +61,14 @@ describe("what a test heard from its battery's witnesses", () => {
     expect(between?.unseenBoundAh?.high).toBeCloseTo(4.4 * 10, 9);
   });
 
+  it("takes hours in which the recorder's leads were off the battery for unseen, not for hours without current", () => {
+    const off = recordingOf(logOf([bulk, { hours: 5, v: () => 0, a: () => 0 }]), { startMs: Date.parse("2026-03-02T09:00:00Z") });
+    const [between] = witnesses({ connections: [{ onH: 1, offH: 11, recordings: [off] }] }).intervals;
+    // 10 h connected, of which the recorder was on the battery for the first five, to a row.
+    expect(between?.unseenH?.low).toBeCloseTo(5, 1);
+    expect(between?.unseenBoundAh?.high).toBeGreaterThanOrEqual(5 * 4.9);
+  });
+
   it("lets a charger that was seen to end have brought next to nothing afterwards: C/200 an hour", () => {
     const ended = recordingOf(logOf([bulk, absorption, rest]), { startMs: Date.parse("2026-03-02T09:00:00Z") });
     const [between] = witnesses({ connections: [{ onH: 1, offH: 19, recordings: [ended] }] }).intervals;
