@@ -14,11 +14,15 @@ const longRestS = 5400;
 /** After so long, s, little surface charge is left, whatever the charge before (6 h: the longest of the usual waits; common practice). */
 const settledS = 21_600;
 
+/** The caution stands where the stage is read, since a table of kinds is seldom read beside it. */
+const reversedBecause =
+  "the voltage is the wrong way round (danger: on the wrong posts a charger can spark and burn; mains off before a hand goes to the clamps)";
+
 /** What a recorder reads when no battery, or a battery the wrong way round, is at its leads; undefined where one is. */
 export function nameWithoutBattery({ segment, battery }: Scene): Naming | undefined {
   const { regime, ends } = segment;
   const emptyV = emptyLeadsVPerCell * battery.cells;
-  if (ends.meanV < -emptyV) return { kind: "reversed", sure: "clear", because: "the voltage is the wrong way round" };
+  if (ends.meanV < -emptyV) return { kind: "reversed", sure: "clear", because: reversedBecause };
   if (regime === "idle" && ends.meanV < emptyV)
     return { kind: "no-battery", sure: "clear", because: `no current, and a voltage below ${emptyV.toFixed(1)} V` };
   return undefined;

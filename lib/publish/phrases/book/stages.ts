@@ -69,7 +69,11 @@ const reasons = [
     pl: "stały prąd, nagle mniejszy, niż akumulator pobierał przy tym samym napięciu granicznym",
     de: "ein ruhiger Strom, plötzlich kleiner, als die Batterie bei derselben Ladeschlussspannung nahm",
   },
-  { en: "the voltage is the wrong way round", pl: "napięcie jest odwrócone", de: "die Spannung ist verpolt" },
+  {
+    en: "the voltage is the wrong way round (danger: on the wrong posts a charger can spark and burn; mains off before a hand goes to the clamps)",
+    pl: "napięcie jest odwrócone (niebezpieczeństwo: na zamienionych biegunach prostownik może iskrzyć i palić; najpierw wyłączyć zasilanie sieciowe, potem dotykać zacisków)",
+    de: "die Spannung ist verpolt (Gefahr: an den falschen Polen kann ein Ladegerät Funken schlagen und brennen; erst das Netz abschalten, dann an die Klemmen greifen)",
+  },
   {
     en: "no current, and a voltage below {voltage} V",
     pl: "brak prądu i napięcie poniżej {voltage} V",

@@ -170,7 +170,7 @@ describe("stages of small invented charges", () => {
     const stages = stagesOf(logOf([bulk, absorption, off, wrong]));
     expect(stages.map((stage) => stage.kind)).toEqual(["constant-current", "constant-voltage", "no-battery", "reversed"]);
     expect(stages[2]?.why).toMatch(/no current, and a voltage below 3.0 V/);
-    expect(stages[3]?.why).toMatch(/the wrong way round/);
+    expect(stages[3]?.why).toMatch(/the wrong way round \(danger: .*mains off before/);
   });
 
   it("name the two nearest kinds, and what each lacks, where a stretch fits none", () => {
