@@ -33,7 +33,8 @@ export function pageData(index: SiteIndex): PageData {
 /** Templates are given the lists, and the pages, which tell what must be drawn. */
 export function configureEleventy(config: UserConfig, index: SiteIndex, pages: SitePages): void {
   config.addExtension(["11ty.ts", "11ty.tsx"], { key: "11ty.js" });
-  config.setTemplateFormats(["11ty.ts", "11ty.tsx"]);
+  // As they stand here, and as they are packed.
+  config.setTemplateFormats(["11ty.ts", "11ty.tsx", "11ty.js"]);
   lockDown(config);
   for (const [name, value] of Object.entries(pageData(index))) config.addGlobalData(name, () => value);
   config.addGlobalData("siteLanguages", () => index.site.languages);

@@ -1,11 +1,7 @@
-/** Arguments in, problems out, exit status; no other work. */
+/** Arguments in, problems out, exit status; no other work. Each command is loaded when it is called, so that none waits for another's code. */
 import path from "node:path";
 import { Command } from "commander";
-import { build } from "./commands/build.ts";
-import { check } from "./commands/check.ts";
-import { addDialectCommand } from "./commands/dialect.ts";
-import { writeSchemas } from "./commands/schemas.ts";
-import { serve } from "./commands/serve.ts";
+import { addDialectCommand } from "./commands/dialect-options.ts";
 
 const program = new Command("ampwitness").description("Makes a site of evidence from a folder of charger tests.");
 
@@ -24,15 +20,18 @@ withWorkspace(program.command("build").description("check the data and write the
   .option("--shard <n/of>", "only measure a share of the tests, such as 3/8, for a build that has all shares; publish nothing")
   .option("--costs", "tell at the end what time and memory went where")
   .action(async (options) => {
+    const { build } = await import("./commands/build.ts");
     process.exitCode = await build({ ...places(options), threads: options.threads, shard: options.shard, costs: options.costs });
   });
 withWorkspace(program.command("check").description("check the data; print problems only")).action(async (options) => {
+  const { check } = await import("./commands/check.ts");
   process.exitCode = await check(places(options));
 });
 withWorkspace(program.command("serve").description("build, serve on this machine, and build again when a file changes"))
   .option("--port <number>", "port to try first", "8080")
   .option("--no-open", "do not open a browser")
   .action(async (options) => {
+    const { serve } = await import("./commands/serve.ts");
     await serve({ ...places(options), port: Number(options.port), open: options.open });
   });
 addDialectCommand(program);
@@ -41,6 +40,7 @@ program
   .description("write docs/schemas from the code")
   .option("--check", "only say whether they are up to date")
   .action(async (options) => {
+    const { writeSchemas } = await import("./commands/schemas.ts");
     process.exitCode = await writeSchemas(options.check === true);
   });
 

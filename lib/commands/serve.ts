@@ -66,8 +66,8 @@ export async function serve({ workspace, out, port, open }: ServeOptions): Promi
 
 function buildInFreshProcess(workspace: string, out: string): Promise<number> {
   return new Promise((resolve) => {
-    const cli = path.join(project, "lib/cli.ts");
-    const child = spawn(process.execPath, ["--import", "tsx", cli, "build", "--workspace", workspace, "--out", out], {
+    const start = path.join(project, "lib/start.js");
+    const child = spawn(process.execPath, [start, "build", "--workspace", workspace, "--out", out], {
       cwd: project,
       stdio: "inherit",
     });

@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import Eleventy from "@11ty/eleventy";
 import { register } from "tsx/esm/api";
 import { configureEleventy, pageData } from "../../_site-config/eleventy.config.ts";
+import { startable } from "../packed.ts";
 import { assetPaths, publishAssets } from "./assets.ts";
 import { findBrokenLinks } from "./check-links.ts";
 import { writeComparisonCsv, writeTestDownloads } from "./downloads/index.ts";
@@ -33,7 +34,8 @@ import { buildSearchIndex } from "./search-index.ts";
 import { writeCompared, writeComparedIndex } from "./side-by-side/write-compared.ts";
 import type { SitePart } from "./site-part.ts";
 
-const siteConfigDir = fileURLToPath(new URL("../../_site-config/", import.meta.url));
+const project = fileURLToPath(new URL("../../", import.meta.url));
+const templates = startable("_site-config/pages", project);
 
 export type RenderOptions = {
   /** Told after each page, and once at the start with 0 done. */
@@ -113,7 +115,7 @@ export async function writeParts(maker: SiteMaker, results: ResultsFolder): Prom
   await maker.step(`assets in ${languages.join(", ")}`, ({ clear, wrote }) => {
     const paths = assetPaths(languages);
     paths.forEach(clear);
-    publishAssets(`${siteConfigDir}assets`, maker.dir, languages);
+    publishAssets(`${project}_site-config/assets`, maker.dir, languages);
     paths.forEach(wrote);
   });
   for (const { id } of index.chargers) {
@@ -135,12 +137,12 @@ export async function writeParts(maker: SiteMaker, results: ResultsFolder): Prom
   return fingerprints;
 }
 
-let canLoadTemplates = false;
+let canLoadTemplates = templates.isPacked;
 
 /** Eleventy loads the page templates by itself, so Node must know how to read TypeScript and TSX, whatever folder we were started in. */
 function teachNodeToLoadTemplates(): void {
   if (canLoadTemplates) return;
-  register({ tsconfig: fileURLToPath(new URL("../../tsconfig.json", import.meta.url)) });
+  register({ tsconfig: `${project}tsconfig.json` });
   canLoadTemplates = true;
 }
 
@@ -159,7 +161,7 @@ async function writePages(
     onPage?.(done, total);
   });
   do {
-    const eleventy = new Eleventy(fromHere(`${siteConfigDir}pages`), fromHere(maker.dir), {
+    const eleventy = new Eleventy(fromHere(templates.path), fromHere(maker.dir), {
       quietMode: true,
       // No configuration file is looked for: what counts is the function below.
       configPath: "",

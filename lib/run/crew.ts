@@ -1,10 +1,11 @@
 /** Who does the jobs of a run: this thread, or as many threads as the machine has processors. The outcome is the same. */
 import { createRequire } from "node:module";
 import { availableParallelism } from "node:os";
-import { pathToFileURL } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { Piscina } from "piscina";
 import type { Entries, Entry } from "../cache/entries.ts";
 import { rememberForecasts } from "../cache/forecasts.ts";
+import { startable } from "../packed.ts";
 import type { Forecaster } from "../publish/assemble/forecast.ts";
 import { type ChargerHead, type ChargerJob, doCharger, doTest, EntryLost, type Job, type TestHead, type TestJob } from "./jobs.ts";
 
@@ -69,10 +70,11 @@ export function hireCrew(entries: Entries, { threads, forecast }: { threads?: nu
  * A thread that dies fails the job it was at, with the name of what was being measured; nothing is published then.
  */
 function startThreads(entries: Entries, folder: string, threads: number) {
+  const { path, isPacked } = startable("lib/run/worker.ts", fileURLToPath(new URL("../../", import.meta.url)));
   const pool = new Piscina({
-    filename: new URL("./worker.ts", import.meta.url).href,
+    filename: pathToFileURL(path).href,
     // A worker learns to read TypeScript as this process did, whatever folder that was started in.
-    execArgv: ["--import", pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href],
+    execArgv: isPacked ? [] : ["--import", pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href],
     minThreads: threads,
     maxThreads: threads,
     workerData: folder,

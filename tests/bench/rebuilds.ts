@@ -6,14 +6,14 @@ import { fileURLToPath } from "node:url";
 import { writeLarge } from "../large/write-large.ts";
 import type { BenchRun } from "./options.ts";
 
-const cli = fileURLToPath(new URL("../../lib/cli.ts", import.meta.url));
+const start = fileURLToPath(new URL("../../lib/start.js", import.meta.url));
 const size = { chargers: 10, tests: 20 };
 
 type Cost = { readonly wholeS: number; readonly pagesS: number };
 
 /** One build in a process of its own; the time is that of the build, without starting Node. */
 function build(workspace: string, out: string): Cost {
-  const { stderr } = spawnSync(process.execPath, ["--import", "tsx", cli, "build", "--workspace", workspace, "--out", out, "--costs"], {
+  const { stderr } = spawnSync(process.execPath, [start, "build", "--workspace", workspace, "--out", out, "--costs"], {
     encoding: "utf8",
     maxBuffer: 1 << 26,
   });

@@ -26,21 +26,17 @@ const asked = (name: string, usual: number): number => {
 const size = { chargers: asked("chargers", 1000), tests: asked("tests", 2000) };
 const workspace = join(dir, "workspace");
 const out = join(dir, "site");
-const cli = fileURLToPath(new URL("../../lib/cli.ts", import.meta.url));
+const start = fileURLToPath(new URL("../../lib/start.js", import.meta.url));
 
 const say = (text: string): void => void process.stdout.write(`${text}\n`);
 
 /** One build in a process of its own. */
 function build(): { seconds: number; peakMiB: number } {
   const started = performance.now();
-  const { status, stderr } = spawnSync(
-    process.execPath,
-    ["--import", "tsx", cli, "build", "--workspace", workspace, "--out", out, "--costs"],
-    {
-      encoding: "utf8",
-      maxBuffer: 1 << 28,
-    },
-  );
+  const { status, stderr } = spawnSync(process.execPath, [start, "build", "--workspace", workspace, "--out", out, "--costs"], {
+    encoding: "utf8",
+    maxBuffer: 1 << 28,
+  });
   if (status !== 0) throw new Error(stderr.slice(-2000));
   const [, peak = "0"] = /^peak memory: (\d+) MiB$/m.exec(stderr) ?? [];
   const [, parts = ""] = /^time: (.*)$/m.exec(stderr) ?? [];

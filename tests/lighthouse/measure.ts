@@ -30,7 +30,7 @@ const page = "docs/page-weights.md";
 const runs = Number(options.runs);
 const scratch = mkdtempSync(join(tmpdir(), "lighthouse-"));
 const siteDir = options.site ?? join(scratch, "_site");
-if (options.site === undefined) execFileSync(process.execPath, ["--import", "tsx", "lib/cli.ts", "build", "--out", siteDir]);
+if (options.site === undefined) execFileSync(process.execPath, ["lib/start.js", "build", "--out", siteDir]);
 
 const port = await freePort();
 const browser = await launchBrowser([`--remote-debugging-port=${port}`]);

@@ -8,7 +8,7 @@ import { pageKindsOf } from "../lighthouse/page-kinds.ts";
 import { weigh } from "../lighthouse/weigh.ts";
 
 const siteDir = mkdtempSync(join(tmpdir(), "weights-"));
-execFileSync(process.execPath, ["--import", "tsx", "lib/cli.ts", "build", "--out", siteDir], { stdio: "pipe" });
+execFileSync(process.execPath, ["lib/start.js", "build", "--out", siteDir], { stdio: "pipe" });
 afterAll(() => rmSync(siteDir, { recursive: true }));
 
 const kinds = Object.entries(pageKindsOf(siteDir));

@@ -1,6 +1,5 @@
 /** Draws a chart's specification as SVG, at build time, the same bytes on every machine. */
-import { parse, resetSVGDefIds, View } from "vega";
-import { compile, type TopLevelSpec } from "vega-lite";
+import type { TopLevelSpec } from "vega-lite";
 import { narrowSpace } from "../../units/format.ts";
 import { colour, followTheme } from "./palette.ts";
 
@@ -37,6 +36,8 @@ const config: NonNullable<TopLevelSpec["config"]> = {
  * Throws where the specification is not valid, which is our own mistake.
  */
 export async function renderChart(spec: TopLevelSpec, id: string, decimalMark = "."): Promise<string> {
+  // Loaded where a chart is drawn: most builds draw none anew, and the two take half a second.
+  const [{ parse, resetSVGDefIds, View }, { compile }] = await Promise.all([import("vega"), import("vega-lite")]);
   resetSVGDefIds();
   const compiled = compile({ ...spec, config: { ...config, ...numbersWith(decimalMark), ...spec.config } });
   const view = new View(parse(compiled.spec), { renderer: "none" });

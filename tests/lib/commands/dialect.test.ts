@@ -2,7 +2,8 @@ import { readFile } from "node:fs/promises";
 import path from "node:path";
 import { Command } from "commander";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { addDialectCommand, answersToDialect, dialect } from "../../../lib/commands/dialect.ts";
+import { answersToDialect, dialect } from "../../../lib/commands/dialect.ts";
+import { addDialectCommand } from "../../../lib/commands/dialect-options.ts";
 import { withFiles } from "../read/temp-files.ts";
 
 const log = "time;voltage (V);current (A)\n03/02/2026 14:05;12,10;4,00\n03/02/2026 14:06;12,20;3,90\n";

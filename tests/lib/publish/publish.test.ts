@@ -25,7 +25,7 @@ function same(a: Map<string, Buffer>, b: Map<string, Buffer>): string[] {
 }
 
 function buildElsewhere({ workspace, out }: Bench, zone: string): void {
-  execFileSync(process.execPath, ["--import", "tsx", join(repository, "lib/cli.ts"), "build", "--workspace", workspace, "--out", out], {
+  execFileSync(process.execPath, [join(repository, "lib/start.js"), "build", "--workspace", workspace, "--out", out], {
     cwd: repository,
     env: { ...process.env, TZ: zone, LANG: zone.startsWith("Asia") ? "hi_IN.UTF-8" : "de_DE.UTF-8" },
     stdio: "pipe",
