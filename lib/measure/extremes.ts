@@ -35,8 +35,12 @@ export function defineHighest(channel: Channel): FigureDefinition<MeasuredRecord
       const values = valuesOf(recording, channel);
       if (values === undefined) return notLogged(recording, channel);
       let at = 0;
-      for (let i = 1; i < values.length; i++) if ((values[i] as number) > (values[at] as number)) at = i;
-      const value = values[at] as number;
+      let value = values[0] as number;
+      for (let i = 1; i < values.length; i++) {
+        if (!((values[i] as number) > value)) continue;
+        value = values[i] as number;
+        at = i;
+      }
       return {
         value,
         standardUncertainty: uncertaintyOfReading(recording, channel, value),

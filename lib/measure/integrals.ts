@@ -45,7 +45,7 @@ export function energyOf(recording: MeasuredRecording, part: Part = whole): Amou
 const whole: Part = { fromS: Number.NEGATIVE_INFINITY, toS: Number.POSITIVE_INFINITY };
 
 /** Half-open ranges of samples of a part, without a gap in them. */
-function rangesIn({ trace }: MeasuredRecording, { fromS, toS }: Part): [number, number][] {
+export function rangesIn({ trace }: MeasuredRecording, { fromS, toS }: Part): [number, number][] {
   return trace.stretches.flatMap(([from, to]): [number, number][] => {
     let start = from;
     while (start < to && (trace.elapsedS[start] as number) < fromS) start++;

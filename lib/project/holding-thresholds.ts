@@ -49,12 +49,12 @@ export function findHoldingThresholds(voltagesV: ArrayLike<number>, currentsA: A
  * How many samples come before the first pause from which the charger woke again; all of them where it never did.
  * A battery is best learnt from these: where current goes on and off faster than a fit can follow, means of it tell nothing.
  */
-export function samplesBeforeFirstRestart(currentsA: ArrayLike<number>): number {
+export function samplesBeforeFirstRestart(currentsA: Float64Array): number {
   let highestA = 0;
-  for (let i = 0; i < currentsA.length; i++) if ((currentsA[i] ?? 0) > highestA) highestA = currentsA[i] ?? 0;
+  for (let i = 0; i < currentsA.length; i++) if ((currentsA[i] as number) > highestA) highestA = currentsA[i] as number;
   let pausedFrom: number | undefined;
   for (let i = 0; i < currentsA.length; i++) {
-    const currentA = currentsA[i] ?? Number.NaN;
+    const currentA = currentsA[i] as number;
     if (currentA < noCurrentShare * highestA) pausedFrom ??= i;
     else if (currentA > chargingShare * highestA) {
       if (pausedFrom !== undefined && pausedFrom > 0) return pausedFrom;

@@ -17,61 +17,67 @@ const shortestPartH = 1 / 12;
 /**
  * Cuts a log into stretches that carry about the same share of charge and of time each, so that neither the bulk nor the tail is starved.
  * @param elapsedS  n times, rising, s
- * @param voltagesV  n voltages at the posts, V; a sample with NaN in either column is left out
- * @param currentsA  n currents into the battery, A
+ * @param voltagesV  n voltages at the posts or more, V; a sample with NaN in either column is left out
+ * @param currentsA  n currents into the battery or more, A
  * @param count  how many stretches at most
  * @returns stretches in time order, currents by the trapezoidal rule so that their charges add up to the log's; [] for fewer than 3 samples
  */
-export function thinLog(
-  elapsedS: ArrayLike<number>,
-  voltagesV: ArrayLike<number>,
-  currentsA: ArrayLike<number>,
-  count: number,
-): LogPoint[] {
-  const { length, sampleAt } = wholeSamples(elapsedS, voltagesV, currentsA);
+export function thinLog(elapsedS: Float64Array, voltagesV: Float64Array, currentsA: Float64Array, count: number): LogPoint[] {
+  const log = wholeSamples({ elapsedS, voltagesV, currentsA });
+  const { length } = log.elapsedS;
   if (length < 3) return [];
-  const first = sampleAt(0);
-  const last = sampleAt(length - 1);
-  const hoursAt = (i: number): number => ((elapsedS[i] ?? 0) - (elapsedS[first] ?? 0)) / 3600;
-  const chargeAh = new Float64Array(length);
-  for (let k = 1; k < length; k++) {
-    const [i, j] = [sampleAt(k - 1), sampleAt(k)];
-    const meanA = ((currentsA[i] ?? 0) + (currentsA[j] ?? 0)) / 2;
-    chargeAh[k] = (chargeAh[k - 1] ?? 0) + meanA * (hoursAt(j) - hoursAt(i));
-  }
-  const meanBetween = (a: number, b: number): number =>
-    ((chargeAh[b] ?? 0) - (chargeAh[a] ?? 0)) / (hoursAt(sampleAt(b)) - hoursAt(sampleAt(a)));
-  const wholeH = hoursAt(last);
-  const wholeAh = chargeAh.at(-1) ?? 0;
-  const progress = (k: number): number => hoursAt(sampleAt(k)) / wholeH + (wholeAh > 0 ? (chargeAh[k] ?? 0) / wholeAh : 0);
+  const charged = chargeUntil(log);
+  const firstS = log.elapsedS[0] as number;
+  const hoursAt = (sample: number): number => ((log.elapsedS[sample] as number) - firstS) / 3600;
+  const ampHoursAt = (sample: number): number => charged[sample] as number;
+  const meanBetween = (a: number, b: number): number => (ampHoursAt(b) - ampHoursAt(a)) / (hoursAt(b) - hoursAt(a));
+  const wholeH = hoursAt(length - 1);
+  const wholeAh = ampHoursAt(length - 1);
+  const progress = (sample: number): number => hoursAt(sample) / wholeH + (wholeAh > 0 ? ampHoursAt(sample) / wholeAh : 0);
   const all = progress(length - 1);
   const points: LogPoint[] = [];
   let from = 0;
-  for (let k = 1; k < length; k++) {
-    if (progress(k) < (all * (points.length + 1)) / count && k < length - 1) continue;
-    const [startH, endH] = [hoursAt(sampleAt(from)), hoursAt(sampleAt(k))];
-    if (!(endH > startH)) continue;
-    const parts = partsOf(from, k, meanBetween, (sample) => hoursAt(sampleAt(sample)));
-    points.push({ endH, currentA: meanBetween(from, k), voltageV: voltagesV[sampleAt(k)] ?? Number.NaN, parts });
-    from = k;
+  let enough = all / count;
+  for (let sample = 1; sample < length; sample++) {
+    if (progress(sample) < enough && sample < length - 1) continue;
+    const endH = hoursAt(sample);
+    if (!(endH > hoursAt(from))) continue;
+    const parts = partsOf(from, sample, meanBetween, hoursAt);
+    points.push({ endH, currentA: meanBetween(from, sample), voltageV: log.voltagesV[sample] as number, parts });
+    from = sample;
+    enough = (all * (points.length + 1)) / count;
   }
   return points;
 }
 
-/** The samples that have both values, by their order; where all have, as in most logs, nothing is written down of them. */
-function wholeSamples(
-  elapsedS: ArrayLike<number>,
-  voltagesV: ArrayLike<number>,
-  currentsA: ArrayLike<number>,
-): { readonly length: number; sampleAt(order: number): number } {
-  const isWhole = (i: number): boolean => Number.isFinite(voltagesV[i]) && Number.isFinite(currentsA[i]);
+type Columns = { readonly elapsedS: Float64Array; readonly voltagesV: Float64Array; readonly currentsA: Float64Array };
+
+/** The samples that have both values; where all have, as in most logs, nothing is copied. */
+function wholeSamples({ elapsedS, voltagesV, currentsA }: Columns): Columns {
+  const isWhole = (_: unknown, sample: number): boolean => Number.isFinite(voltagesV[sample]) && Number.isFinite(currentsA[sample]);
   let length = 0;
-  for (let i = 0; i < elapsedS.length; i++) if (isWhole(i)) length++;
-  if (length === elapsedS.length) return { length, sampleAt: (order) => order };
-  const samples = new Uint32Array(length);
-  let kept = 0;
-  for (let i = 0; i < elapsedS.length; i++) if (isWhole(i)) samples[kept++] = i;
-  return { length, sampleAt: (order) => samples[order] ?? 0 };
+  for (let sample = 0; sample < elapsedS.length; sample++) if (isWhole(0, sample)) length++;
+  if (length === elapsedS.length) return { elapsedS, voltagesV, currentsA };
+  const kept = (values: Float64Array): Float64Array => values.subarray(0, elapsedS.length).filter(isWhole);
+  return { elapsedS: kept(elapsedS), voltagesV: kept(voltagesV), currentsA: kept(currentsA) };
+}
+
+/** The charge up to each sample, Ah. */
+function chargeUntil({ elapsedS, currentsA }: Columns): Float64Array {
+  const chargedAh = new Float64Array(elapsedS.length);
+  const firstS = elapsedS[0] as number;
+  let sumAh = 0;
+  let beforeH = 0;
+  let beforeA = currentsA[0] as number;
+  for (let sample = 1; sample < chargedAh.length; sample++) {
+    const hours = ((elapsedS[sample] as number) - firstS) / 3600;
+    const currentA = currentsA[sample] as number;
+    sumAh += ((beforeA + currentA) / 2) * (hours - beforeH);
+    chargedAh[sample] = sumAh;
+    beforeH = hours;
+    beforeA = currentA;
+  }
+  return chargedAh;
 }
 
 /** Cuts the stretch between two kept samples in halves until both carry about the same current, or are short. */

@@ -1,7 +1,17 @@
+import { trapezoid } from "./trapezoid.ts";
+
+/** Of windows that are alike within this share the first is taken: sums of the same values differ by their roundings. */
+const alikeShare = 1e-12;
+
+const isHigher = (one: number, other: number): boolean => one - other > alikeShare * Math.abs(other);
+
+type Window = { readonly mean: number; readonly from: number; readonly to: number };
+
 /**
  * The highest mean of y over any stretch of x at least `width` long: a value that was held, not just touched.
  *
- * The mean is time-weighted (trapezoids divided by the stretch). A window never crosses a break between stretches.
+ * The mean is time-weighted (trapezoids divided by the stretch). A window never crosses a break between stretches, and is as short as it may
+ * be.
  *
  * @param x        places, rising within each stretch
  * @param y        values at them, no NaN
@@ -14,28 +24,75 @@ export function highestSlidingMean(
   y: Float64Array,
   stretches: readonly (readonly [number, number])[],
   width: number,
-): { mean: number; from: number; to: number } | undefined {
+): Window | undefined {
+  let best: Window | undefined;
+  for (const [from, to] of stretches) {
+    const step = evenStep(x, from, to);
+    const held = step === undefined ? highestOfUneven(x, y, from, to, width) : highestOfEven(y, from, to, Math.ceil(width / step));
+    if (held === undefined) continue;
+    // Summed anew, since a sum that values were added to and taken from along a long log has gathered their roundings.
+    const mean = trapezoid(x, y, held.from, held.to + 1) / ((x[held.to] as number) - (x[held.from] as number));
+    if (best === undefined || isHigher(mean, best.mean)) best = { mean, ...held };
+  }
+  return best;
+}
+
+type Place = { readonly from: number; readonly to: number };
+
+/** The step of places that stand evenly to the last bit, as those of a recorder that counts seconds do; undefined for any others. */
+function evenStep(x: Float64Array, from: number, to: number): number | undefined {
+  let before = x[from + 1] as number;
+  const step = before - (x[from] as number);
+  for (let i = from + 2; i < to; i++) {
+    const place = x[i] as number;
+    if (place - before !== step) return undefined;
+    before = place;
+  }
+  return step > 0 ? step : undefined;
+}
+
+/** Where the window of so many even steps with the largest sum stands: all are of one width, so that no mean need be worked out. */
+function highestOfEven(y: Float64Array, from: number, to: number, steps: number): Place | undefined {
+  if (!(from + steps < to)) return undefined;
+  let area = 0;
+  for (let i = from + 1; i <= from + steps; i++) area += (y[i] as number) + (y[i - 1] as number);
+  let bestArea = area;
+  let bestTo = from + steps;
+  let yBefore = y[bestTo] as number;
+  let yLeft = y[from] as number;
+  for (let right = bestTo + 1; right < to; right++) {
+    const yRight = y[right] as number;
+    const yNext = y[right - steps] as number;
+    area += yRight + yBefore - (yNext + yLeft);
+    yBefore = yRight;
+    yLeft = yNext;
+    if (!isHigher(area, bestArea)) continue;
+    bestArea = area;
+    bestTo = right;
+  }
+  return { from: bestTo - steps, to: bestTo };
+}
+
+function highestOfUneven(x: Float64Array, y: Float64Array, from: number, to: number, width: number): Place | undefined {
   let bestMean = Number.NEGATIVE_INFINITY;
   let bestFrom = -1;
   let bestTo = -1;
-  for (const [from, to] of stretches) {
-    let area = 0;
-    let left = from;
-    for (let right = from + 1; right < to; right++) {
-      const xRight = x[right] as number;
-      area += (((y[right] as number) + (y[right - 1] as number)) / 2) * (xRight - (x[right - 1] as number));
-      while (left + 1 < right && xRight - (x[left + 1] as number) >= width) {
-        left++;
-        area -= (((y[left] as number) + (y[left - 1] as number)) / 2) * ((x[left] as number) - (x[left - 1] as number));
-      }
-      const span = xRight - (x[left] as number);
-      if (span < width) continue;
-      const mean = area / span;
-      if (!(mean > bestMean || bestFrom < 0)) continue;
-      bestMean = mean;
-      bestFrom = left;
-      bestTo = right;
+  let area = 0;
+  let left = from;
+  for (let right = from + 1; right < to; right++) {
+    const xRight = x[right] as number;
+    area += (((y[right] as number) + (y[right - 1] as number)) / 2) * (xRight - (x[right - 1] as number));
+    while (left + 1 < right && xRight - (x[left + 1] as number) >= width) {
+      left++;
+      area -= (((y[left] as number) + (y[left - 1] as number)) / 2) * ((x[left] as number) - (x[left - 1] as number));
     }
+    const span = xRight - (x[left] as number);
+    if (span < width) continue;
+    const mean = area / span;
+    if (!(bestFrom < 0 || isHigher(mean, bestMean))) continue;
+    bestMean = mean;
+    bestFrom = left;
+    bestTo = right;
   }
-  return bestFrom < 0 ? undefined : { mean: bestMean, from: bestFrom, to: bestTo };
+  return bestFrom < 0 ? undefined : { from: bestFrom, to: bestTo };
 }

@@ -1,7 +1,7 @@
 import { gassingVoltagePerCell } from "../../electrochem/gassing.ts";
 import { batteryTemperature, describeTemperature } from "../battery-temperature.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
-import type { Part } from "../integrals.ts";
+import { type Part, rangesIn } from "../integrals.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 import type { BatteryTemperature } from "../span-temperature.ts";
 import { uncertaintyOfReading } from "../uncertainty-of-reading.ts";
@@ -53,14 +53,12 @@ function gassingLimits(recording: MeasuredRecording): { warmV: number; coldV: nu
   return { warmV: limitAt(temperature?.highC ?? 25), coldV: limitAt(temperature?.lowC ?? 25), temperature };
 }
 
-function hoursOver({ trace }: MeasuredRecording, thresholdV: number, { fromS, toS }: Part): number {
+function hoursOver(recording: MeasuredRecording, thresholdV: number, part: Part): number {
+  const { elapsedS, voltagesV } = recording.trace;
   let seconds = 0;
-  for (const [from, to] of trace.stretches)
-    for (let i = from + 1; i < to; i++) {
-      const beganS = trace.elapsedS[i - 1] as number;
-      const endedS = trace.elapsedS[i] as number;
-      const isIn = beganS >= fromS && endedS <= toS;
-      if (isIn && ((trace.voltagesV[i] as number) + (trace.voltagesV[i - 1] as number)) / 2 > thresholdV) seconds += endedS - beganS;
-    }
+  for (const [from, to] of rangesIn(recording, part))
+    for (let i = from + 1; i < to; i++)
+      if (((voltagesV[i] as number) + (voltagesV[i - 1] as number)) / 2 > thresholdV)
+        seconds += (elapsedS[i] as number) - (elapsedS[i - 1] as number);
   return seconds / 3600;
 }

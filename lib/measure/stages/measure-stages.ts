@@ -76,15 +76,15 @@ export function measureStages(trace: Trace, found: readonly FoundStage[]): Stage
   });
 }
 
+/** Standard deviation of some values; 0 for fewer than two. */
 function spreadOf(values: Float64Array, from: number, to: number): number {
-  let mean = 0;
+  if (to - from < 2) return 0;
+  let sum = 0;
+  for (let i = from; i < to; i++) sum += values[i] as number;
+  const mean = sum / (to - from);
   let squares = 0;
-  for (let i = from; i < to; i++) {
-    const delta = (values[i] as number) - mean;
-    mean += delta / (i - from + 1);
-    squares += delta * ((values[i] as number) - mean);
-  }
-  return to - from > 1 ? Math.sqrt(squares / (to - from - 1)) : 0;
+  for (let i = from; i < to; i++) squares += ((values[i] as number) - mean) ** 2;
+  return Math.sqrt(squares / (to - from - 1));
 }
 
 function fitTaper(trace: Trace, from: number, to: number): Pick<Stage, "taper" | "taperRefused"> {

@@ -69,24 +69,25 @@ function endsInPulse([from, to]: readonly [number, number], changes: readonly nu
  */
 function swings(currentsA: Float64Array, least: number): number[] {
   const changes: number[] = [];
+  const rise = least * highShare;
+  const fall = least * (1 - lowShare);
   let low = currentsA[0] ?? 0;
   let high = low;
-  let isHigh: boolean | undefined;
+  // Before the first swing it may go either way.
+  let mayRise = true;
+  let mayFall = true;
   for (let i = 1; i < currentsA.length; i++) {
     const value = currentsA[i] as number;
-    if (isHigh !== true && value - low >= least * highShare) {
+    if (mayRise && value - low >= rise) {
       changes.push(i);
-      isHigh = true;
       high = value;
-    } else if (isHigh !== false && high - value >= least * (1 - lowShare)) {
+      [mayRise, mayFall] = [false, true];
+    } else if (mayFall && high - value >= fall) {
       changes.push(i);
-      isHigh = false;
       low = value;
-    }
-    if (value > high) high = value;
-    if (value < low) low = value;
-    if (isHigh === true) low = Math.min(value, high);
-    if (isHigh === false) high = Math.max(value, low);
+      [mayRise, mayFall] = [true, false];
+    } else if (value > high) high = value;
+    else if (value < low) low = value;
   }
   return changes;
 }

@@ -1,7 +1,7 @@
 /** A trace at an even pace, and the scales by which to read it: what the search for stages works on. */
 import { type Bins, binned } from "../../signal/condense.ts";
 import { noiseBetweenJumps, stepOf } from "../../signal/noise.ts";
-import { quantile } from "../../signal/order-statistics.ts";
+import { median } from "../../signal/order-statistics.ts";
 import { smoothSteps } from "../../signal/smooth-steps.ts";
 import { highestHeld } from "../held-mean.ts";
 import type { Trace } from "../trace.ts";
@@ -19,6 +19,8 @@ export type StageHints = {
 
 /** A log is looked at in at most this many bins; ten days at a bin of ten seconds. */
 const mostBins = 90_000;
+/** The usual voltage of a log is told by no more rows than this. */
+const valuesLookedAt = 20_000;
 /** Two rows apart by less than this share of the usual voltage and of the top current have a straight line between them. */
 const alikeShare = 0.02;
 
@@ -50,7 +52,7 @@ export function evenSeries(trace: Trace, topA: number): Series {
   const voltagesV = smoothSteps(elapsedS, trace.voltagesV, stepV);
   const currentsA = smoothSteps(elapsedS, trace.currentsA, stepA);
   const stepS = Math.max(trace.shortIntervalS * 0.999, trace.spanS / mostBins, 1e-6);
-  const alike = [alikeShare * quantile(voltagesV, 0.5), alikeShare * topA] as const;
+  const alike = [alikeShare * usualOf(voltagesV), alikeShare * topA] as const;
   const bins = binned(elapsedS, voltagesV, currentsA, trace.stretches, stepS, alike);
   const gapEnds = gapEndsOf(bins, trace.stretches);
   const isFilled = bins.times.length > elapsedS.length;
@@ -67,6 +69,12 @@ export function evenSeries(trace: Trace, topA: number): Series {
     stepV,
     stepA,
   };
+}
+
+/** The usual value of a channel: the median of as many as tell it. */
+function usualOf(values: Float64Array): number {
+  const stride = Math.max(1, Math.ceil(values.length / valuesLookedAt));
+  return median(Float64Array.from({ length: Math.ceil(values.length / stride) }, (_, place) => values[place * stride] as number));
 }
 
 /** Places at which a stretch begins, save the first. */

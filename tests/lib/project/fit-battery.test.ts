@@ -23,9 +23,9 @@ function logOf(parameters: BatteryParameters, startShare: number, points = 60) {
     longestStepH: 1 / 30,
   });
   return thinLog(
-    path.map(({ hours }) => hours * 3600),
-    path.map(({ voltageV }) => voltageV),
-    path.map(({ currentA }) => currentA),
+    Float64Array.from(path, ({ hours }) => hours * 3600),
+    Float64Array.from(path, ({ voltageV }) => voltageV),
+    Float64Array.from(path, ({ currentA }) => currentA),
     points,
   );
 }
@@ -141,7 +141,7 @@ describe("the most probable parameters", () => {
 
 describe("a thinned log", () => {
   it("loses no charge: mean current times length adds up to the trapezoids", () => {
-    const elapsedS = Array.from({ length: 500 }, (_, i) => i * 60);
+    const elapsedS = Float64Array.from({ length: 500 }, (_, i) => i * 60);
     const currentsA = elapsedS.map((s) => 6 * Math.exp(-s / 9000));
     const points = thinLog(
       elapsedS,
@@ -160,7 +160,7 @@ describe("a thinned log", () => {
   });
 
   it("is cut into parts where the current falls, and its parts carry the stretch's charge", () => {
-    const elapsedS = Array.from({ length: 500 }, (_, i) => i * 60);
+    const elapsedS = Float64Array.from({ length: 500 }, (_, i) => i * 60);
     const flat = elapsedS.map(() => 14.4);
     const falling = thinLog(
       elapsedS,
@@ -189,8 +189,12 @@ describe("a thinned log", () => {
   });
 
   it("is empty for fewer than three samples, and passes over missing ones", () => {
-    expect(thinLog([0, 60], [12, 13], [5, 5], 10)).toEqual([]);
-    expect(thinLog([0, 60, 120, 180], [12, Number.NaN, 13, 14], [5, 5, 5, 5], 10).length).toBeGreaterThan(0);
+    expect(thinLog(Float64Array.of(0, 60), Float64Array.of(12, 13), Float64Array.of(5, 5), 10)).toEqual([]);
+    const elapsedS = Float64Array.of(0, 60, 120, 180);
+    const points = thinLog(elapsedS, Float64Array.of(12, Number.NaN, 13, 14), Float64Array.of(5, 500, 5, 5), 10);
+    // A charge of 5 A, and nothing of the 500 A that stand beside a missing voltage.
+    expect(new Set(points.map(({ currentA }) => currentA))).toEqual(new Set([5]));
+    expect(points.at(-1)).toMatchObject({ endH: 0.05, voltageV: 14 });
   });
 });
 

@@ -62,7 +62,7 @@ describe("a start", () => {
 });
 
 describe("holding thresholds in a log", () => {
-  const currentsA = [5, 5, 5, 0, 0, 0, 5, 0, 0, 0, 5, 0];
+  const currentsA = Float64Array.of(5, 5, 5, 0, 0, 0, 5, 0, 0, 0, 5, 0);
   const voltagesV = [12.6, 13.5, 14.4, 13.5, 13.1, 12.9, 14.3, 13.4, 13, 12.92, 14.5, 13.6];
 
   it("are the lowest voltage of pauses that ended, and the highest of the spells", () => {
@@ -73,6 +73,6 @@ describe("holding thresholds in a log", () => {
   it("are none in a charge that never paused, nor in the tail of a float", () => {
     expect(findHoldingThresholds([12, 13, 14], [5, 5, 5])).toBeUndefined();
     expect(findHoldingThresholds([14.4, 13.6, 13.6, 13.6], [5, 0, 0.1, 0])).toBeUndefined();
-    expect(samplesBeforeFirstRestart([5, 0, 0.1, 0])).toBe(4);
+    expect(samplesBeforeFirstRestart(Float64Array.of(5, 0, 0.1, 0))).toBe(4);
   });
 });

@@ -29,4 +29,28 @@ describe("highest sliding mean", () => {
   it("is negative where everything is", () => {
     expect(highestSlidingMean(places(4), floats([-3, -2, -2, -4]), [[0, 4]], 1)?.mean).toBe(-2);
   });
+
+  it("is that of the best window of all, whether places stand evenly or not", () => {
+    const y = floats(Array.from({ length: 300 }, (_, i) => 5 + Math.sin(i / 40) + ((i * 7919) % 13) / 50));
+    for (const x of [places(300), places(300).map((place) => place + (place % 3) / 10)])
+      for (const width of [1, 7, 60, 299]) {
+        const held = highestSlidingMean(x, y, [[0, 300]], width);
+        const best = everyWindow(x, y, width).reduce((one, other) => (other.mean > one.mean ? other : one));
+        expect(held).toMatchObject({ from: best.from, to: best.to });
+        expect(held?.mean).toBeCloseTo(best.mean, 12);
+      }
+  });
 });
+
+/** The shortest window that is wide enough, for every end that it can have; each mean summed by itself. */
+function everyWindow(x: Float64Array, y: Float64Array, width: number): { mean: number; from: number; to: number }[] {
+  const windows: { mean: number; from: number; to: number }[] = [];
+  for (let to = 1; to < x.length; to++) {
+    const from = x.findLastIndex((place, index) => index < to && (x[to] as number) - place >= width);
+    if (from < 0) continue;
+    let area = 0;
+    for (let i = from; i < to; i++) area += (((y[i] as number) + (y[i + 1] as number)) / 2) * ((x[i + 1] as number) - (x[i] as number));
+    windows.push({ mean: area / ((x[to] as number) - (x[from] as number)), from, to });
+  }
+  return windows;
+}
