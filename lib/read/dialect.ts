@@ -310,7 +310,7 @@ class Resolver {
 
   #noteLayout(splitter: Splitter, form: NumberForm, dataRows: number, rows: readonly (readonly string[])[]): void {
     const declared = this.#declared;
-    this.#note("encoding", this.#encoding, declared?.encoding !== undefined, "the file's first bytes are of it");
+    this.#note("encoding", this.#encoding, declared?.encoding !== undefined, whyEncoding(this.#encoding));
     if (splitter.by === "mark")
       this.#note(
         "delimiter",
@@ -595,6 +595,11 @@ class Resolver {
 }
 
 /** A number of the file that has the decimal mark, as it is then read. */
+function whyEncoding(encoding: string): string {
+  if (encoding.startsWith("utf-")) return "the file's first bytes are of it";
+  return "the file's first bytes are not UTF-8; a number reads alike in every encoding of one byte a letter, so state it where letters look wrong";
+}
+
 function whyDecimal({ decimalMark, thousandsMark }: NumberForm, rows: readonly (readonly string[])[]): string {
   for (const fields of rows)
     for (const field of fields) {

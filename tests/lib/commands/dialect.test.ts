@@ -56,6 +56,14 @@ describe("the command dialect", () => {
       expect(again.text).toContain("found a dialect already");
     }));
 
+  it("does not claim to know which encoding of one byte a letter it is: what tells is only that the bytes are not UTF-8", () =>
+    // "prąd (A)" in windows-1250, where ą is the byte B9.
+    withFiles({ "log.csv": Buffer.from(log.replace("current", "pr\u00b9d").replaceAll("03/02", "13/02"), "latin1") }, async (root) => {
+      const { text } = await said({ log: path.join(root, "log.csv"), zone: "UTC" });
+      expect(text).toContain("encoding: windows-1252 (the file's first bytes are not UTF-8; ");
+      expect(text).toContain("state it where letters look wrong");
+    }));
+
   it("says so where there is no record to write into", () =>
     withFiles({ "log.csv": log }, async (root) => {
       const { status, text } = await said({
