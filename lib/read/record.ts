@@ -173,7 +173,7 @@ function problemsOfIssue(
         place: at(keyOffset(contents, fieldPath, key)),
         found: `"${key}"`,
         expected: known.length > 0 ? `one of the fields ${known.join(", ")}` : "a field of this record",
-        mend: near === undefined ? "take the field out, or move the words into notes" : `did you mean "${near}"?`,
+        mend: near === undefined ? takeOut(known) : `did you mean "${near}"?`,
       };
     });
   }
@@ -266,10 +266,17 @@ function mendFor(issue: Issue, value: unknown, fieldPath: readonly (string | num
   return "change the value to what is expected";
 }
 
-/** The closest known word, where it is close enough to be a slip of the finger. */
+/** What to do with a field that nobody knows: its words have a place where the record has one for words. */
+function takeOut(known: readonly string[]): string {
+  const forWords = known.find((key) => key === "notes" || key === "note");
+  return forWords === undefined ? "take the field out" : `take the field out, or move its words into ${forWords}`;
+}
+
+/** The closest known word, where it is close enough to be a slip of the finger: two letters, one of a word of three, or a third of a long one. */
 export function nearest(word: string, known: readonly string[]): string | undefined {
   let best: string | undefined;
-  let bestDistance = Math.max(2, Math.floor(word.length / 3)) + 1;
+  const most = word.length <= 3 ? 1 : Math.max(2, Math.floor(word.length / 3));
+  let bestDistance = most + 1;
   for (const candidate of known) {
     const edits = distance(word.toLowerCase(), candidate.toLowerCase());
     if (edits < bestDistance) {

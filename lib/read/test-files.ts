@@ -24,14 +24,21 @@ export type RecordedLog = {
 
 export type TestFiles = { readonly logs: readonly RecordedLog[]; readonly readings: readonly Reading[] };
 
-/** Reads all that a test's record lists. A log that is listed but not there has been told by the checks and is passed over. */
+/**
+ * Reads all that a test's record lists. A log that is listed but not there has been told by the checks and is passed over.
+ * Where the record cannot be read, the readings are looked through all the same, so that all their problems are told at once.
+ */
 export async function readTestFiles(
   folder: TestFolder,
   instruments: ReadonlyMap<string, PlacedRecord<Instrument>>,
 ): Promise<{ value: TestFiles; problems: Problem[] }> {
   const problems: Problem[] = [];
   const record = folder.record;
-  if (record === undefined) return { value: { logs: [], readings: [] }, problems };
+  const ofTest = (found: readonly Problem[]): Problem[] => found.map((problem) => ({ ...problem, test: folder.id }));
+  if (record === undefined) {
+    const { problems: found } = await readReadings(folder, "UTC");
+    return { value: { logs: [], readings: [] }, problems: ofTest(found) };
+  }
   const { zone, connections, instruments: used } = record.value;
   const logs: RecordedLog[] = [];
   for (const [index, connection] of connections.entries()) {
@@ -70,7 +77,7 @@ export async function readTestFiles(
   }
   const readings = await readReadings(folder, zone);
   problems.push(...readings.problems);
-  return { value: { logs, readings: readings.value }, problems: problems.map((problem) => ({ ...problem, test: folder.id })) };
+  return { value: { logs, readings: readings.value }, problems: ofTest(problems) };
 }
 
 async function readReadings(folder: TestFolder, zone: string): Promise<{ value: readonly Reading[]; problems: readonly Problem[] }> {

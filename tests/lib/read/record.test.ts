@@ -154,7 +154,7 @@ describe("records with wrong fields", () => {
     [
       "a misspelt field, deep inside",
       lines({ 6: "crankingRating: { currentA: 400, standard: EN 50342-1, nrm: 1 }" }),
-      'b.yaml:6:56: error record-unknown-field: expected one of the fields currentA, standard, found "nrm"\n  mend: take the field out, or move the words into notes',
+      'b.yaml:6:56: error record-unknown-field: expected one of the fields currentA, standard, found "nrm"\n  mend: take the field out',
     ],
     [
       "a missing field, deep inside",
@@ -222,6 +222,8 @@ describe("the nearest word", () => {
     ["recoder", ["recorder", "hydrometer"], "recorder"],
     ["Rest_v", ["rest_V", "rest_h"], "rest_V"],
     ["volt", ["hydrometer", "scale"], undefined],
+    ["log", ["on", "off"], undefined],
+    ["onn", ["on", "off"], "on"],
     ["ab", [], undefined],
   ])("to %s", (word, known, near) => expect(nearest(word, known)).toBe(near));
 });

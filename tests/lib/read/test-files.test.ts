@@ -34,6 +34,14 @@ describe("files of a test", () => {
     expect(value.readings[0]?.atMs).toBe(Date.parse("2026-02-03T07:45:00Z"));
   });
 
+  it("tell what is wrong with the readings even where the record cannot be read", async () => {
+    const { value, problems } = await read(replaced(files.readings, "density_1", "densty_1", replaced(files.test, "battery:", "batery:")));
+    expect(value).toEqual({ logs: [], readings: [] });
+    expect(problems.map(formatProblem)).toEqual([
+      expect.stringMatching(/readings-column: .*found the column "densty_1"\n {2}mend: did you mean "density_1"\?/),
+    ]);
+  });
+
   it("begin, where a log only counts, when its connection begins, or at its own startedAt", async () => {
     const byConnection = await read(written(files.log, counting));
     expect(byConnection.value.logs[0]?.log.samples.startMs).toBe(Date.parse("2026-02-03T14:00:00+01:00"));
