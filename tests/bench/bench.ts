@@ -3,6 +3,7 @@
  *
  *   npm run bench                                          every subject, a million rows
  *   npm run bench -- reading --rows 5000000 --tools DIR    one subject; DIR holds the tools to be held against
+ *   npm run bench -- rebuilds --tests 1000                 building again at a size; its 500 chargers' forecasts take ten minutes
  *
  * Each subject stands in a file of its own; this one only calls them.
  */

@@ -4,6 +4,8 @@ import { parseArgs } from "node:util";
 export type BenchRun = {
   readonly rows: number;
   readonly rounds: number;
+  /** Tests of the workspace that is built again and again; it has half as many chargers. */
+  readonly tests: number;
   /** Where general tools are installed, if anywhere. */
   readonly toolsFolder: string | undefined;
   /** A folder for logs, taken away at the end. */
@@ -13,7 +15,7 @@ export type BenchRun = {
 
 export type BenchOptions = Omit<BenchRun, "folder" | "say"> & { readonly subjects: readonly string[] };
 
-/** Reads `[subject …] --rows N --rounds N --tools DIR`. @throws Error for any other option, or a number that is none */
+/** Reads `[subject …] --rows N --rounds N --tests N --tools DIR`. @throws Error for any other option, or a number that is none */
 export function parseBenchOptions(args: readonly string[]): BenchOptions {
   const { values, positionals } = parseArgs({
     args: [...args],
@@ -21,13 +23,14 @@ export function parseBenchOptions(args: readonly string[]): BenchOptions {
     options: {
       rows: { type: "string", default: "1000000" },
       rounds: { type: "string", default: "3" },
+      tests: { type: "string", default: "20" },
       tools: { type: "string" },
     },
   });
-  const whole = (name: "rows" | "rounds"): number => {
+  const whole = (name: "rows" | "rounds" | "tests"): number => {
     const number = Number(values[name]);
     if (!Number.isInteger(number) || number < 1) throw new Error(`--${name}: expected a whole number above 0, found "${values[name]}"`);
     return number;
   };
-  return { subjects: positionals, rows: whole("rows"), rounds: whole("rounds"), toolsFolder: values.tools };
+  return { subjects: positionals, rows: whole("rows"), rounds: whole("rounds"), tests: whole("tests"), toolsFolder: values.tools };
 }
