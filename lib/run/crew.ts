@@ -33,15 +33,10 @@ export type Done =
     }
   | { readonly lost: string };
 
-/** How many threads a run of so many jobs deserves. */
-export function threadsFor(jobs: number, processors = availableParallelism()): number {
-  return jobs < fewJobs ? 1 : Math.min(processors, mostThreads, jobs);
-}
-
 /**
  * Hires a crew. Threads are started once so many jobs are expected that they are worth it, and only where entries lie on disk.
  *
- * @param threads   at most so many
+ * @param threads   how many to start, however few jobs or processors there are, but none without a job
  * @param forecast  makes forecasts in place of the entries' own forecaster, which only this thread can
  */
 export function hireCrew(entries: Entries, { threads, forecast }: { threads?: number; forecast?: Forecaster }): Crew {
@@ -52,10 +47,11 @@ export function hireCrew(entries: Entries, { threads, forecast }: { threads?: nu
     return doCharger(job, entries, own);
   };
   let pool: ReturnType<typeof startThreads> | undefined;
+  const most = threads ?? Math.min(availableParallelism(), mostThreads);
+  const least = threads === undefined ? fewJobs : 2;
   return {
     expect(jobs) {
-      const wanted = Math.min(threadsFor(jobs), threads ?? mostThreads);
-      if (folder !== undefined && forecast === undefined && wanted > 1) pool ??= startThreads(entries, folder, wanted);
+      if (folder !== undefined && forecast === undefined && most > 1 && jobs >= least) pool ??= startThreads(entries, folder, most);
     },
     test: (job) => pool?.test(job) ?? doTest(job, entries),
     charger: async (job) => pool?.charger(job) ?? chargerHere(job),
@@ -65,7 +61,8 @@ export function hireCrew(entries: Entries, { threads, forecast }: { threads?: nu
 }
 
 /**
- * Does jobs in threads, which find and leave what they need among the entries on disk.
+ * Does jobs in threads, which find and leave what they need among the entries on disk. A thread is started for each job that finds none
+ * free, up to so many, and stays: tests may be fewer than the chargers that come after them.
  *
  * A thread that dies fails the job it was at, with the name of what was being measured; nothing is published then.
  */
@@ -75,8 +72,9 @@ function startThreads(entries: Entries, folder: string, threads: number) {
     filename: pathToFileURL(path).href,
     // A worker learns to read TypeScript as this process did, whatever folder that was started in.
     execArgv: isPacked ? [] : ["--import", pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href],
-    minThreads: threads,
+    minThreads: 0,
     maxThreads: threads,
+    idleTimeout: Number.POSITIVE_INFINITY,
     workerData: folder,
   });
   const work = async <Head>(job: Job, subject: string): Promise<Head> => {

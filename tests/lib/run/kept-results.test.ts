@@ -136,9 +136,23 @@ describe("results that were kept", { timeout: 60_000 }, () => {
 });
 
 describe("threads", () => {
+  let started = 0;
+  const count = (): void => {
+    started += 1;
+  };
+  beforeEach(() => {
+    process.on("worker", count);
+  });
+  afterEach(() => {
+    process.off("worker", count);
+  });
   /** The whole of a run with forecasts: the smallest that starts threads. */
-  const withThreads = async (threads: number): Promise<unknown> =>
-    whole(await measureWorkspace(workspace, { entries: diskEntries(join(root, `kept-by-${threads}`)), threads }));
+  const withThreads = async (threads: number): Promise<unknown> => {
+    started = 0;
+    const measured = await measureWorkspace(workspace, { entries: diskEntries(join(root, `kept-by-${threads}`)), threads });
+    expect(started).toBe(threads === 1 ? 0 : threads);
+    return whole(measured);
+  };
 
   it("give the same results in the same order, however many there are", { timeout: 120_000 }, async () => {
     const one = await withThreads(1);
