@@ -99,6 +99,8 @@ export async function run(root: string, effects: RunEffects = {}): Promise<RunOu
 /**
  * Measures a share of the tests, and makes their chargers' forecasts, into the entries; publishes nothing. A charger's tests fall into one
  * share, so that its forecasts can be made there.
+ *
+ * @returns what is amiss with the share's tests, and all that was found on reading: a record that cannot be read belongs to no share
  */
 export async function measureShard(
   root: string,
@@ -109,8 +111,8 @@ export async function measureShard(
   const code = codeVersion(figureSources);
   const crew = hireCrew(entries, effects);
   try {
-    const { value: workspace, problems } = await recallWorkspace(root, entries, code);
-    const jobs = testJobs(workspace, problems, code).filter(({ basis: { folder } }) =>
+    const { value: workspace, problems: ofReading } = await recallWorkspace(root, entries, code);
+    const jobs = testJobs(workspace, ofReading, code).filter(({ basis: { folder } }) =>
       ofShard(shard, folder.record?.value.charger ?? folder.id),
     );
     const tests = await measureTests(jobs, crew, entries, effects.onTest);
@@ -118,7 +120,7 @@ export async function measureShard(
     const own = chargerJobs({ ...workspace, reviews: new Map() }, tests.published, code).filter(({ id }) => ofShard(shard, id));
     const chargers = await assembleChargers(own, jobsByKey(jobs, own), crew, entries, effects.onCharger);
     return {
-      problems: sortProblems(tests.problems),
+      problems: sortProblems([...ofReading, ...tests.problems]),
       tests: jobs.length,
       worked: { tests: tests.worked, chargers: chargers.worked },
     };

@@ -13,6 +13,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { diskEntries } from "../../../lib/cache/entries.ts";
+import type { Problem } from "../../../lib/nouns/problem.ts";
 import { type Measured, measureShard, measureWorkspace, run } from "../../../lib/run.ts";
 import { writeLarge } from "../../large/write-large.ts";
 import { noForecast } from "../../no-forecast.ts";
@@ -183,5 +184,17 @@ describe("shares of a run", { timeout: 60_000 }, () => {
     const all = await measureWorkspace(workspace, { entries: diskEntries(shared), forecast: noForecast });
     expect(all.worked.tests).toEqual([]);
     expect(await whole(all)).toEqual(await afresh());
+  });
+
+  it("each tell of every record that cannot be read, as the run of all of them does, whichever share its tests fall into", async () => {
+    writeFileSync(pathIn("data/chargers/clover-brook-1.yaml"), "name: [\n");
+    writeFileSync(pathIn("data/batteries/unused.yaml"), "name: Nothing's battery (invented)\n");
+    const own = ({ place }: Problem): boolean => /clover-brook-1\.yaml|unused\.yaml/.test(place.file);
+    const told = (await measured()).problems.filter(own);
+    expect(new Set(told.map(({ place }) => place.file)).size).toBe(2);
+    for (const number of [1, 2, 3]) {
+      const { problems } = await measureShard(workspace, { number, of: 3 }, { entries: diskEntries(kept), forecast: noForecast });
+      expect(problems.filter(own)).toEqual(told);
+    }
   });
 });
