@@ -44,10 +44,12 @@ export function benchTestOf(context: TestContext): BenchTest {
 }
 
 /**
- * The other tests that a test's battery is known by, the nearest in time first.
+ * The other tests that a test's battery is known by, the nearest in time first; none where the test's own start is not known, since no
+ * forecast can begin there.
  * @param bench  all tests of the shop; the test itself may be among them
  */
 export function nearestTests(test: BenchTest, bench: readonly BenchTest[]): (BenchTest & { readonly told: BatteryTest })[] {
+  if (test.told === undefined) return [];
   return bench
     .filter((other) => other.id !== test.id && other.battery === test.battery)
     .sort((a, b) => apartMs(a, test) - apartMs(b, test) || (a.id < b.id ? -1 : 1))
