@@ -11,7 +11,7 @@ import { Said } from "./speech.tsx";
 
 /** Nothing at all for a charger that was not tested. */
 export function ChargerGlance({ results, charger }: { results: ResultsFolder; charger: ChargerResult }) {
-  const group = chargerGroups(results.index.rows).find(({ shown }) => shown.charger.id === charger.id);
+  const [group] = chargerGroups(results.rowsOf(charger.id));
   if (group === undefined) return null;
   const { shown } = group;
   const find = figureFinder([results.test(shown.test.id)], charger);

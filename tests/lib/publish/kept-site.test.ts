@@ -79,8 +79,14 @@ describe("a site that is built again", { timeout: 180_000 }, () => {
     for (const path of ["index.html", "sitemap.xml", "feed.xml", "data/find.json"]) expect(made).not.toContain(path);
   });
 
+  it("draws after a longer log the pages of its charger, of that charger's tests, and those that compare, and no others", async () => {
+    appendFileSync(inWorkspace("data/tests/alder-brook-1-1/logs/day-1.csv"), "99999,12.9,0.1\n");
+    const drawn = (await rebuilt()).filter((path) => path.endsWith(".html"));
+    for (const page of ["chargers/alder-brook-1", "tests/alder-brook-1-1"]) expect(drawn).toContain(`${page}/index.html`);
+    expect(drawn.filter((path) => !path.includes("alder-brook-1"))).toEqual(["find/index.html", "index.html"]);
+  });
+
   it.each<[string, () => void]>([
-    ["one more row in a log", () => appendFileSync(inWorkspace("data/tests/alder-brook-1-1/logs/day-1.csv"), "99999,12.9,0.1\n")],
     ["another price", () => edit("data/chargers/clover-brook-1.yaml", /amount: [\d.]+/, "amount: 1.50")],
     ["a correction", () => appendFileSync(inWorkspace("data/chargers/clover-brook-1.yaml"), correction)],
     ["a page of the site's own", () => writeFileSync(inWorkspace("content/about.md"), "---\ntitle: About\n---\nWords.\n")],
