@@ -3,7 +3,7 @@
  * bytes, so a damaged one is never believed. The folder may be deleted at any time.
  */
 import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { deserialize, serialize } from "node:v8";
 import { threadId } from "node:worker_threads";
@@ -11,20 +11,22 @@ import { threadId } from "node:worker_threads";
 export type Entry = { readonly kind: string; readonly key: string; readonly value: unknown };
 
 export type Entries = {
-  /** What was kept under this key; undefined where nothing was, or where it can no longer be read as it was written. */
-  get<T>(kind: string, key: string): T | undefined;
+  /**
+   * What was kept under this key; undefined where nothing was, or where it can no longer be read as it was written.
+   *
+   * @param alongside  other kinds, of which the entries under the same key count as used with this one
+   */
+  get<T>(kind: string, key: string, alongside?: readonly string[]): T | undefined;
   /** Keeps a value that structured cloning can carry. A full or read-only disk is no error: the value is then held in memory. */
   put(kind: string, key: string, value: unknown): void;
   /** Where entries lie, for another thread to open; undefined for those in memory. */
   readonly folder: string | undefined;
   /** Gives away what the disk would not take. */
   takeUnwritten(): readonly Entry[];
-  /** Deletes entries of a kind that were neither asked for nor put in the last while. */
-  sweep(kind: string, unusedDays: number): void;
 };
 
 const digestBytes = 32;
-const dayMs = 86_400_000;
+export const dayMs = 86_400_000;
 
 /** Entries that live as long as the process. */
 export function memoryEntries(): Entries {
@@ -34,7 +36,6 @@ export function memoryEntries(): Entries {
     put: (kind, key, value) => void held.set(`${kind}/${key}`, value),
     folder: undefined,
     takeUnwritten: () => [],
-    sweep: () => {},
   };
 }
 
@@ -49,9 +50,13 @@ export function diskEntries(folder: string): Entries {
   let written = 0;
   const fileOf = (kind: string, key: string): string => join(folder, kind, key);
   return {
-    get<T>(kind: string, key: string): T | undefined {
+    get<T>(kind: string, key: string, alongside: readonly string[] = []): T | undefined {
       const held = unwritten.get(fileOf(kind, key));
-      return held === undefined ? readEntry<T>(fileOf(kind, key)) : (held.value as T);
+      if (held !== undefined) return held.value as T;
+      return readEntry<T>(
+        fileOf(kind, key),
+        alongside.map((other) => fileOf(other, key)),
+      );
     },
     put(kind, key, value) {
       const file = fileOf(kind, key);
@@ -72,7 +77,6 @@ export function diskEntries(folder: string): Entries {
       unwritten.clear();
       return taken;
     },
-    sweep: (kind, unusedDays) => sweepFolder(join(folder, kind), Date.now() - unusedDays * dayMs),
   };
 }
 
@@ -89,31 +93,30 @@ function discard(file: string): void {
   }
 }
 
-function readEntry<T>(file: string): T | undefined {
+function readEntry<T>(file: string, alongside: readonly string[]): T | undefined {
   try {
     const whole = readFileSync(file);
     const bytes = whole.subarray(digestBytes);
     if (!createHash("sha256").update(bytes).digest().equals(whole.subarray(0, digestBytes))) return undefined;
-    touchDaily(file);
+    touchDaily(file, alongside);
     return deserialize(bytes) as T;
   } catch {
     return undefined;
   }
 }
 
-/** The time of an entry's file is when it was last of use, to the day. */
-function touchDaily(file: string): void {
+/** The time of an entry's file is when it was last of use, to the day; that of the others is never before it. */
+function touchDaily(file: string, alongside: readonly string[]): void {
   const now = Date.now();
-  if (now - statSync(file).mtimeMs > dayMs) utimesSync(file, now / 1000, now / 1000);
+  if (now - statSync(file).mtimeMs <= dayMs) return;
+  for (const used of [...alongside, file]) touch(used, now / 1000);
 }
 
-function sweepFolder(folder: string, beforeMs: number): void {
+/** An entry that cannot be touched is swept one day, and made again when it is asked for. */
+function touch(file: string, atS: number): void {
   try {
-    for (const name of readdirSync(folder)) {
-      const file = join(folder, name);
-      if (statSync(file).mtimeMs < beforeMs) rmSync(file, { force: true });
-    }
+    utimesSync(file, atS, atS);
   } catch {
-    // Another build may have swept it; what stays costs room and nothing else.
+    // A disk that takes no changes, or an entry that is not there.
   }
 }

@@ -1,5 +1,6 @@
 import path from "node:path";
 import { diskEntries } from "../cache/entries.ts";
+import { sweepUnused } from "../cache/sweep.ts";
 import { beginSite, type Staging } from "../publish/publish.ts";
 import { parseShard, type Shard } from "../run/shard.ts";
 import { type Measured, measureShard, measureWorkspace } from "../run.ts";
@@ -107,6 +108,7 @@ async function buildSite(workspace: string, out: string, most: { threads?: numbe
       onPage: (done, total) => rendering.update(done, total),
       onCost,
     }));
+    sweepUnused(cacheFolder(out));
   } catch (error) {
     return tellUnwritable(error);
   } finally {

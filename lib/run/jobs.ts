@@ -81,8 +81,9 @@ export class EntryLost extends Error {
   }
 }
 
-export const keptTest = (entries: Entries, key: string): TestHead | undefined => entries.get("tests", key);
-export const keptCharger = (entries: Entries, key: string): ChargerHead | undefined => entries.get("chargers", key);
+/** A head that is used stands for a site that rests on its body, though the body need not be read. */
+export const keptTest = (entries: Entries, key: string): TestHead | undefined => entries.get("tests", key, ["test-results", "samples"]);
+export const keptCharger = (entries: Entries, key: string): ChargerHead | undefined => entries.get("chargers", key, ["charger-results"]);
 
 /** A test's results. Throws where the entry was lost. */
 export function testBody(entries: Entries, key: string): TestBody {

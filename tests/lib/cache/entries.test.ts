@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, truncateSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, truncateSync, utimesSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
@@ -49,15 +49,21 @@ describe("an entry", () => {
     expect(entries.takeUnwritten()).toEqual([]);
   });
 
-  it("goes when nobody asked for it in a long time, and stays where somebody did", () => {
+  it("is dated by its last use to the day, and those alongside it with it, though they were not read", () => {
     const entries = diskEntries(folder);
-    const longAgo = Date.now() / 1000 - 60 * 86_400;
-    for (const key of ["used", "unused"]) {
-      entries.put("tests", key, value);
-      utimesSync(fileOf(key), longAgo, longAgo);
-    }
-    entries.get("tests", "used");
-    entries.sweep("tests", 30);
-    expect(readdirSync(join(folder, "tests"))).toEqual(["used"]);
+    const kinds = ["tests", "samples", "forecasts"];
+    const daysAgo = (days: number): number => Math.round(Date.now() / 1000) - days * 86_400;
+    const dateAll = (atS: number): void => {
+      for (const kind of kinds) utimesSync(join(folder, kind, "k"), atS, atS);
+    };
+    const dates = (): number[] => kinds.map((kind) => Math.round(statSync(join(folder, kind, "k")).mtimeMs / 1000));
+    for (const kind of kinds) entries.put(kind, "k", value);
+    dateAll(daysAgo(60));
+    entries.get("tests", "k", ["samples", "not-there"]);
+    expect(dates().map((atS) => atS > daysAgo(1))).toEqual([true, true, false]);
+    const today = daysAgo(0.5);
+    dateAll(today);
+    entries.get("tests", "k", ["samples"]);
+    expect(dates()).toEqual([today, today, today]);
   });
 });

@@ -69,6 +69,17 @@ describe("a site that is built again", { timeout: 180_000 }, () => {
     expect(await rebuilt()).toEqual([]);
   });
 
+  it("keeps what it rests on among the entries though nobody built it for long, and no more than that", async () => {
+    const entries = join(root, ".ampwitness");
+    writeFileSync(join(entries, "test-results/unused"), "of a test that is no more");
+    const kinds = ["tests", "test-results", "samples", "chargers", "charger-results", "workspaces", "sites"];
+    const names = (): string[] => kinds.flatMap((kind) => readdirSync(join(entries, kind)).map((name) => `${kind}/${name}`));
+    const before = names();
+    for (const name of [...before, "swept"]) utimesSync(join(entries, name), 1e9, 1e9);
+    expect(await rebuilt()).toEqual([]);
+    expect(names()).toEqual(before.filter((name) => name !== "test-results/unused"));
+  });
+
   it("makes anew what a review stands on, and no test's page", async () => {
     appendFileSync(inWorkspace("content/reviews/birch-brook-1.md"), "More words.\n");
     const made = await rebuilt();
