@@ -105,6 +105,9 @@ async function takeTwin({ entries, key, dir }: Twin, newDir: string): Promise<Si
 /**
  * Makes the old site the twin of the new one; or a new folder, where it is not known what the old site holds. Where neither can be, there
  * is no twin, and the next build makes its site as a whole.
+ *
+ * It is made under a name of its own, since another build may be at the same; the first one's twin then stays, and is no less right: what
+ * of it is not as recorded is not trusted.
  */
 function keepTwin(
   { entries, key, dir }: Twin,
@@ -113,14 +116,17 @@ function keepTwin(
   site: string,
   made: SiteRecord,
 ): void {
+  const making = `${site}.twin-${process.pid}`;
   try {
-    mkdirSync(path.dirname(dir), { recursive: true });
-    if (last === undefined || old === undefined) mkdirSync(dir);
-    else renameSync(old, dir);
+    if (last === undefined || old === undefined) mkdirSync(making);
+    else renameSync(old, making);
     const was = last === undefined || old === undefined ? emptyRecord(made.code) : { ...last, folders: last.siteFolders };
-    entries.put("sites", key, makeTwin(dir, was, site, made));
+    const record = makeTwin(making, was, site, made);
+    mkdirSync(path.dirname(dir), { recursive: true });
+    renameSync(making, dir);
+    entries.put("sites", key, record);
   } catch {
-    rmSync(dir, { recursive: true, force: true });
+    rmSync(making, { recursive: true, force: true });
   }
 }
 
@@ -162,27 +168,50 @@ function inMemory({ index, tests, chargers }: Results): Published {
 
 /** A folder that is published into is replaced as a whole, so it must be new, empty, or a site that was published before. */
 async function refuseForeignFolder(outDir: string): Promise<void> {
-  if (!(await exists(outDir))) return;
-  const entries = await readdir(outDir);
+  const asked = await inodeOf(outDir);
+  if (asked === undefined) return;
+  const entries = await readdir(outDir).catch(nothingIfGone([]));
   const isSite =
     (await exists(path.join(outDir, "data/index.json"))) && (await exists(path.join(outDir, "data/schemas/index.schema.json")));
-  if (entries.length > 0 && !isSite)
-    throw new Error("the output folder holds other files and would be replaced as a whole; name an empty or new folder with --out");
+  if (entries.length === 0 || isSite) return;
+  // Another build put its site there while we looked.
+  if ((await inodeOf(outDir)) !== asked) return refuseForeignFolder(outDir);
+  throw new Error("the output folder holds other files and would be replaced as a whole; name an empty or new folder with --out");
 }
 
-/** Puts the fresh site in place. @returns where the old one was moved aside; undefined where there was none */
+/**
+ * Puts the fresh site in place. Of two builds that come to this at once, the site of the later one stands in the end.
+ *
+ * @returns where the old one was moved aside; undefined where there was none
+ */
 async function swap(fresh: string, outDir: string): Promise<string | undefined> {
   const old = `${outDir}.old-${process.pid}`;
   await rm(old, { recursive: true, force: true });
-  const hadOne = await exists(outDir);
-  if (hadOne) await rename(outDir, old);
+  const hadOne = await rename(outDir, old).then(() => true, nothingIfGone(false));
   try {
     await rename(fresh, outDir);
   } catch (error) {
+    // Another build put its site there between our two renames.
+    if (isCode(error, "ENOTEMPTY", "EEXIST")) return swap(fresh, outDir);
     if (hadOne) await rename(old, outDir);
     throw error;
   }
   return hadOne ? old : undefined;
+}
+
+const isCode = (error: unknown, ...codes: string[]): boolean =>
+  error instanceof Error && "code" in error && codes.includes(String(error.code));
+
+/** What stands for a file or folder that is not there; any other error is thrown on. */
+function nothingIfGone<T>(nothing: T): (error: unknown) => T {
+  return (error) => {
+    if (isCode(error, "ENOENT")) return nothing;
+    throw error;
+  };
+}
+
+async function inodeOf(file: string): Promise<number | undefined> {
+  return (await stat(file).catch(nothingIfGone(undefined)))?.ino;
 }
 
 /** A build that was killed between the two renames left the old site aside: it is put back. Half-made folders of dead builds go. */
@@ -190,7 +219,7 @@ async function restoreAfterCrash(outDir: string): Promise<void> {
   const parent = path.dirname(outDir);
   await mkdir(parent, { recursive: true });
   const name = path.basename(outDir);
-  const isOurs = (entry: string): boolean => entry.startsWith(`${name}.`) && /^(?:old|new)-\d+$/.test(entry.slice(name.length + 1));
+  const isOurs = (entry: string): boolean => entry.startsWith(`${name}.`) && /^(?:old|new|twin)-\d+$/.test(entry.slice(name.length + 1));
   const leftovers = (await readdir(parent)).filter(isOurs).sort();
   for (const leftover of leftovers) {
     if (isAlive(Number(leftover.slice(leftover.lastIndexOf("-") + 1)))) continue;
