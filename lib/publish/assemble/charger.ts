@@ -77,8 +77,11 @@ export function assembleCharger({ id, charger, evidence, tests, prose, bench, fo
             where: charger.price.where ?? null,
           },
     verdict: makeVerdict(
-      modes.flatMap((mode) => mode.claims),
-      findings,
+      modes.map((mode) => ({
+        name: mode.name,
+        tests: tests.filter(({ result }) => result.mode.id === mode.id).map(({ result }) => result),
+        season: mode.forecast?.season ?? [],
+      })),
     ),
     disclosures: first === undefined ? [] : disclosures(first.context),
     makerAnswer:

@@ -34,7 +34,7 @@ export function assembleRow(context: TestContext, test: TestResult, charger: Cha
       construction: test.battery.construction,
     },
     status: test.status,
-    verdict: makeVerdict(test.claims, test.findings),
+    verdict: makeVerdict([{ name: test.mode.name, tests: [test], season: [] }]),
     claims: test.claims.map(({ id, label, outcome }) => ({ id, label, outcome })),
     figures: [...test.figures.filter((figure) => rowFigures.includes(figure.id)), ...reference, ...charger.figures],
     characteristic: telling?.characteristic.letters ?? null,

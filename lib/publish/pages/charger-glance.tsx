@@ -3,25 +3,29 @@ import { figureFinder } from "../figure-finder.ts";
 import { testPath } from "../links.ts";
 import type { ChargerResult } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
+import { wordFor } from "../words/word-for.ts";
+import { OtherTests } from "./comparison/group-row.tsx";
 import { chargerGroups, firstFigures } from "./comparison/groups.ts";
 import { EvidenceStrip } from "./evidence-strip.tsx";
 import { FigureValue } from "./figure-value.tsx";
-import { Link } from "./site-context.tsx";
+import { Link, useSite } from "./site-context.tsx";
 import { Said } from "./speech.tsx";
 
 /** Nothing at all for a charger that was not tested. */
 export function ChargerGlance({ results, charger }: { results: ResultsFolder; charger: ChargerResult }) {
   const [group] = chargerGroups(results.rowsOf(charger.id));
   if (group === undefined) return null;
-  const { shown } = group;
+  const { shown, others } = group;
+  const { comparison } = useSite().words;
   const find = figureFinder([results.test(shown.test.id)], charger);
   const figures = firstFigures.flatMap((id) => shown.figures.filter((figure) => figure.id === id));
   return (
     <div class="glance">
       <EvidenceStrip timeline={shown.timeline} size="row" />
       <p class="quiet">
-        <Link to={testPath(shown.test.id)}>{shown.test.name}</Link>
+        <Link to={testPath(shown.test.id)}>{shown.test.name}</Link>, {wordFor(comparison.statuses, shown.status)}
       </p>
+      <OtherTests shown={shown} rows={others} />
       <dl>
         {figures.map((figure) => (
           <div key={figure.id}>

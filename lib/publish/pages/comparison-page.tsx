@@ -2,7 +2,7 @@
 import type { Language } from "../../nouns/site.ts";
 import { scriptPath } from "../assets.ts";
 import { figureFinder } from "../figure-finder.ts";
-import type { ComparisonRow, SiteIndex } from "../results.ts";
+import type { SiteIndex } from "../results.ts";
 import type { ResultsFolder } from "../results-folder.ts";
 import { Facets } from "./comparison/facets.tsx";
 import { GroupRow } from "./comparison/group-row.tsx";
@@ -39,7 +39,11 @@ function Comparison({ results }: { results: ResultsFolder }) {
   const columns = figureColumns(rows);
   const first = columns.filter((column) => firstFigures.includes(column.id));
   const rest = columns.filter((column) => !firstFigures.includes(column.id));
-  const findOf = (row: ComparisonRow) => figureFinder([results.test(row.test.id)], results.charger(row.charger.id));
+  const rowOf = (group: Group) => {
+    const charger = results.charger(group.shown.charger.id);
+    const find = figureFinder([results.test(group.shown.test.id)], charger);
+    return <GroupRow key={charger.id} group={group} charger={charger} first={first} rest={rest} find={find} />;
+  };
   return (
     <>
       <Facets groups={groups} columns={columns} />
@@ -60,11 +64,7 @@ function Comparison({ results }: { results: ResultsFolder }) {
             <FigureHeadings columns={rest} />
           </tr>
         </thead>
-        <tbody>
-          {groups.map((group: Group) => (
-            <GroupRow key={group.shown.charger.id} group={group} first={first} rest={rest} find={findOf(group.shown)} />
-          ))}
-        </tbody>
+        <tbody>{groups.map(rowOf)}</tbody>
       </Table>
       {/* In this order: the second presses the buttons that the first makes. */}
       <script defer src={linkTo(scriptPath("sort", language))} />

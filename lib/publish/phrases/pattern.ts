@@ -24,6 +24,7 @@ export const joints = {
   andWhether: { en: ", and whether ", pl: " i czy ", de: " und ob " },
   or: { en: " or ", pl: " albo ", de: " oder " },
   plus: { en: " + ", pl: " + ", de: " + " },
+  semicolon: { en: "; ", pl: "; ", de: "; " },
   semicolonAnd: { en: "; and ", pl: "; oraz ", de: "; und " },
 } as const;
 export type Joint = keyof typeof joints;

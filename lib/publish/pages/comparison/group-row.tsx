@@ -1,7 +1,7 @@
 /** One charger's row, with its other tests folded under its name. */
 import type { Figure } from "../../../nouns/figure.ts";
 import { chargerPath, testPath } from "../../links.ts";
-import type { ComparisonRow } from "../../results.ts";
+import type { ChargerResult, ComparisonRow } from "../../results.ts";
 import { wordFor } from "../../words/word-for.ts";
 import { EvidenceStrip } from "../evidence-strip.tsx";
 import { FigureValue } from "../figure-value.tsx";
@@ -9,18 +9,20 @@ import { Absent, Mark } from "../mark.tsx";
 import { Link, useSite } from "../site-context.tsx";
 import { SmallProfile } from "../small-profile.tsx";
 import { Said, said } from "../speech.tsx";
+import { claimOutcomes } from "./claim-outcomes.ts";
 import { type Column, facetWords, type Group } from "./groups.ts";
 
 type Props = {
   readonly group: Group;
+  readonly charger: ChargerResult;
   readonly first: readonly Column[];
   readonly rest: readonly Column[];
   /** Where a figure of the shown test, as "of#id", is told in full. */
   readonly find: (reference: string) => string | undefined;
 };
 
-export function GroupRow({ group, first, rest, find }: Props) {
-  const { comparison, marks } = useSite().words;
+export function GroupRow({ group, charger, first, rest, find }: Props) {
+  const { comparison } = useSite().words;
   const { shown } = group;
   // A figure that neither page shows, which would be a slip in the results, still leads to the test.
   const targetOf = (figure: Figure | undefined) => (figure && find(`${figure.of}#${figure.id}`)) ?? testPath(shown.test.id);
@@ -36,7 +38,7 @@ export function GroupRow({ group, first, rest, find }: Props) {
         </Link>
         {shown.charger.maker === null ? null : <span class="quiet block">{shown.charger.maker}</span>}
         <TestedAs row={shown} />
-        <OtherTests rows={group.others} />
+        <OtherTests shown={shown} rows={group.others} />
         {/* Revealed by the script, which gathers what is chosen into a link. */}
         <label class="choose" hidden data-choose>
           <input type="checkbox" name="charger" value={shown.charger.id} /> {comparison.compare}
@@ -44,8 +46,8 @@ export function GroupRow({ group, first, rest, find }: Props) {
         </label>
       </th>
       <td class="seen">
-        <Mark kind={shown.verdict.weight}>
-          <Said text={shown.verdict.sentence} />
+        <Mark kind={charger.verdict.weight}>
+          <Said text={charger.verdict.sentence} />
         </Mark>
         <EvidenceStrip timeline={shown.timeline} size="row" />
         <Link to={testPath(shown.test.id)}>
@@ -55,16 +57,7 @@ export function GroupRow({ group, first, rest, find }: Props) {
         , {wordFor(comparison.statuses, shown.status)}
       </td>
       <td data-label={comparison.columns.claims} data-column="claims">
-        <ul class="outcomes">
-          {shown.claims.map((claim) => (
-            <li key={claim.id}>
-              <Mark kind={claim.outcome}>
-                <Said text={claim.label} />: {wordFor(marks.outcomes, claim.outcome)}
-              </Mark>
-            </li>
-          ))}
-        </ul>
-        {shown.claims.length === 0 ? <Absent kind="nothing claimed" /> : null}
+        <ClaimOutcomes charger={charger} />
       </td>
       {first.map(cellOf)}
       <td data-label={comparison.columns.profile} data-value={shown.characteristic ?? ""} data-column="profile">
@@ -94,12 +87,35 @@ function TestedAs({ row }: { row: ComparisonRow }) {
   );
 }
 
-function OtherTests({ rows }: { rows: readonly ComparisonRow[] }) {
+function ClaimOutcomes({ charger }: { charger: ChargerResult }) {
+  const { marks } = useSite().words;
+  const outcomes = claimOutcomes(charger);
+  if (outcomes.length === 0) return <Absent kind="nothing claimed" />;
+  return (
+    <ul class="outcomes">
+      {outcomes.map(({ id, label, outcome, modes }) => (
+        <li key={`${id} ${outcome}`}>
+          <Mark kind={outcome}>
+            <Said text={label} />
+            {modes.length === 0 ? "" : ` (${modes.join(", ")})`}: {wordFor(marks.outcomes, outcome)}
+          </Mark>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Folded; what came of them stands in the fold's own line where it is not what came of the test that is shown. */
+export function OtherTests({ shown, rows }: { shown: ComparisonRow; rows: readonly ComparisonRow[] }) {
   const { comparison } = useSite().words;
   if (rows.length === 0) return null;
+  const otherwise = [...new Set(rows.map(({ status }) => status))].filter((status) => status !== shown.status);
   return (
     <details class="others">
-      <summary>{comparison.moreTests(rows.length)}</summary>
+      <summary>
+        {comparison.moreTests(rows.length)}
+        {otherwise.length === 0 ? "" : `: ${otherwise.map((status) => wordFor(comparison.statuses, status)).join("; ")}`}
+      </summary>
       <ul class="plain">
         {rows.map((row) => (
           <li key={row.test.id}>

@@ -28,6 +28,181 @@ const outcomes = [
   { en: "above", pl: "przekracza", de: "liegt darüber" },
 ] as const satisfies readonly Phrase[];
 
+/** The first sentences a buyer reads, clause by clause: each alone, or several behind the name of a mode. */
+const clauses = [
+  {
+    en: "gives the {claimed:quantity} on its label",
+    pl: "daje {claimed}, jak na etykiecie",
+    de: "liefert die {claimed} vom Typenschild",
+  },
+  {
+    en: "gives {measured:quantity} of the {claimed:quantity} on its label",
+    pl: "daje {measured} z {claimed} podanych na etykiecie",
+    de: "liefert {measured} von den {claimed} auf dem Typenschild",
+  },
+  {
+    en: "gives {measured:quantity} of the {claimed:quantity} on its label in {count} of {tests} tests",
+    pl: "daje {measured} z {claimed} podanych na etykiecie w {count} z {tests} testów",
+    de: "liefert {measured} von den {claimed} auf dem Typenschild in {count} von {tests} Tests",
+  },
+  {
+    en: "gives {measured:quantity}, more than the {claimed:quantity} on its label",
+    pl: "daje {measured}, więcej niż {claimed} na etykiecie",
+    de: "liefert {measured}, mehr als die {claimed} auf dem Typenschild",
+  },
+  {
+    en: "gives {measured:quantity}, more than the {claimed:quantity} on its label in {count} of {tests} tests",
+    pl: "daje {measured}, więcej niż {claimed} na etykiecie, w {count} z {tests} testów",
+    de: "liefert {measured}, mehr als die {claimed} auf dem Typenschild, in {count} von {tests} Tests",
+  },
+  {
+    en: "whether it gives the {claimed:quantity} on its label cannot be told",
+    pl: "nie da się rozstrzygnąć, czy daje {claimed} z etykiety",
+    de: "ob es die {claimed} vom Typenschild liefert, lässt sich nicht sagen",
+  },
+  {
+    en: "the {claimed:quantity} on its label was not put to the test",
+    pl: "prądu {claimed} z etykiety nie poddano próbie",
+    de: "die {claimed} vom Typenschild wurden nicht geprüft",
+  },
+  {
+    en: "goes to {measured:quantity}, above the {claimed:quantity} stated",
+    pl: "dochodzi do {measured}, powyżej podanych {claimed}",
+    de: "geht bis {measured}, über die angegebenen {claimed} hinaus",
+  },
+  {
+    en: "goes to {measured:quantity}, above the {claimed:quantity} stated in {count} of {tests} tests",
+    pl: "dochodzi do {measured}, powyżej podanych {claimed}, w {count} z {tests} testów",
+    de: "geht in {count} von {tests} Tests bis {measured}, über die angegebenen {claimed} hinaus",
+  },
+  {
+    en: "stays at {measured:quantity}, short of the {claimed:quantity} stated",
+    pl: "pozostaje przy {measured}, poniżej podanych {claimed}",
+    de: "bleibt bei {measured}, unter den angegebenen {claimed}",
+  },
+  {
+    en: "stays at {measured:quantity}, short of the {claimed:quantity} stated in {count} of {tests} tests",
+    pl: "pozostaje przy {measured}, poniżej podanych {claimed}, w {count} z {tests} testów",
+    de: "bleibt in {count} von {tests} Tests bei {measured}, unter den angegebenen {claimed}",
+  },
+  {
+    en: "floats at {measured:quantity}, above the {claimed:quantity} stated",
+    pl: "utrzymuje na koniec {measured}, powyżej podanych {claimed}",
+    de: "hält danach {measured}, über den angegebenen {claimed}",
+  },
+  {
+    en: "floats at {measured:quantity}, above the {claimed:quantity} stated in {count} of {tests} tests",
+    pl: "utrzymuje na koniec {measured}, powyżej podanych {claimed}, w {count} z {tests} testów",
+    de: "hält danach in {count} von {tests} Tests {measured}, über den angegebenen {claimed}",
+  },
+  {
+    en: "floats at {measured:quantity}, short of the {claimed:quantity} stated",
+    pl: "utrzymuje na koniec {measured}, poniżej podanych {claimed}",
+    de: "hält danach {measured}, unter den angegebenen {claimed}",
+  },
+  {
+    en: "floats at {measured:quantity}, short of the {claimed:quantity} stated in {count} of {tests} tests",
+    pl: "utrzymuje na koniec {measured}, poniżej podanych {claimed}, w {count} z {tests} testów",
+    de: "hält danach in {count} von {tests} Tests {measured}, unter den angegebenen {claimed}",
+  },
+  {
+    en: "does not go through the charge characteristic stated",
+    pl: "nie przechodzi podanej charakterystyki ładowania",
+    de: "durchläuft die angegebene Ladekennlinie nicht",
+  },
+  {
+    en: "brought the battery back to full density",
+    pl: "przywrócił akumulatorowi pełną gęstość elektrolitu",
+    de: "brachte die Batterie wieder auf volle Säuredichte",
+  },
+  {
+    en: "brought the battery back to full density in {count} of {tests} tests",
+    pl: "przywrócił akumulatorowi pełną gęstość elektrolitu w {count} z {tests} testów",
+    de: "brachte die Batterie in {count} von {tests} Tests wieder auf volle Säuredichte",
+  },
+  {
+    en: "brought the battery back to full density, read after the acid was mixed by hand",
+    pl: "przywrócił akumulatorowi pełną gęstość elektrolitu, odczytaną po ręcznym wymieszaniu",
+    de: "brachte die Batterie wieder auf volle Säuredichte, abgelesen nach Durchmischen von Hand",
+  },
+  {
+    en: "brought the battery back to full density only after the acid was mixed by hand",
+    pl: "przywrócił akumulatorowi pełną gęstość elektrolitu dopiero po ręcznym wymieszaniu",
+    de: "brachte die Batterie erst nach Durchmischen der Säure von Hand wieder auf volle Säuredichte",
+  },
+  {
+    en: "full density was read, but had not settled by the test's own rule",
+    pl: "pełną gęstość odczytano, lecz według reguły testu jeszcze się nie ustaliła",
+    de: "volle Säuredichte wurde abgelesen, stand nach der Regel des Tests aber noch nicht fest",
+  },
+  {
+    en: "did not bring the battery back to full density, and will not as it goes",
+    pl: "nie przywrócił akumulatorowi pełnej gęstości elektrolitu i w ten sposób nie przywróci",
+    de: "brachte die Batterie nicht wieder auf volle Säuredichte und wird es so auch nicht",
+  },
+  {
+    en: "did not bring the battery back to full density in this test",
+    pl: "nie przywrócił w tym teście akumulatorowi pełnej gęstości elektrolitu",
+    de: "brachte die Batterie in diesem Test nicht wieder auf volle Säuredichte",
+  },
+  {
+    en: "did not bring the battery back to full density in any of {tests} tests",
+    pl: "w żadnym z {tests} testów nie przywrócił akumulatorowi pełnej gęstości elektrolitu",
+    de: "brachte die Batterie in keinem von {tests} Tests wieder auf volle Säuredichte",
+  },
+  {
+    en: "full density cannot be read on this sealed battery",
+    pl: "w tym szczelnym akumulatorze pełnej gęstości nie da się odczytać",
+    de: "an dieser verschlossenen Batterie lässt sich die volle Säuredichte nicht ablesen",
+  },
+  {
+    en: "holds a gassing voltage for days: do not leave it connected",
+    pl: "całymi dniami utrzymuje napięcie gazowania: nie zostawiać podłączonego",
+    de: "hält tagelang eine Gasungsspannung: nicht angeschlossen lassen",
+  },
+  {
+    en: "lets go of a gassing voltage only after a day",
+    pl: "schodzi z napięcia gazowania dopiero po dobie",
+    de: "lässt erst nach einem Tag von einer Gasungsspannung ab",
+  },
+  { en: "do not leave it connected", pl: "nie zostawiać podłączonego", de: "nicht angeschlossen lassen" },
+  {
+    en: "by one voltmeter reading it should not stay connected",
+    pl: "sądząc po jednym odczycie woltomierza, nie powinien pozostawać podłączony",
+    de: "nach einer Ablesung am Spannungsmesser sollte es nicht angeschlossen bleiben",
+  },
+  {
+    en: "by its forecast it should not stay connected at {temperatures:numbers} °C",
+    pl: "według prognozy nie powinien pozostawać podłączony w temperaturze {temperatures} °C",
+    de: "nach der Hochrechnung sollte es bei {temperatures} °C nicht angeschlossen bleiben",
+  },
+  {
+    en: "may stay connected, but may not keep the battery full",
+    pl: "może pozostać podłączony, ale może nie utrzymać pełnego naładowania",
+    de: "darf angeschlossen bleiben, hält die Batterie aber vielleicht nicht voll",
+  },
+  {
+    en: "may stay connected, by the voltage it holds",
+    pl: "może pozostać podłączony, sądząc po utrzymywanym napięciu",
+    de: "darf angeschlossen bleiben, der gehaltenen Spannung nach",
+  },
+  {
+    en: "what an instrument showed is in doubt",
+    pl: "wskazania przyrządu są wątpliwe",
+    de: "was ein Messgerät anzeigte, ist zweifelhaft",
+  },
+  {
+    en: "what an instrument showed is in doubt in {count} of {tests} tests",
+    pl: "wskazania przyrządu są wątpliwe w {count} z {tests} testów",
+    de: "was ein Messgerät anzeigte, ist in {count} von {tests} Tests zweifelhaft",
+  },
+  {
+    en: "the hydrometer probably reads off",
+    pl: "areometr prawdopodobnie wskazuje błędnie",
+    de: "der Säureheber zeigt wahrscheinlich falsch an",
+  },
+] as const satisfies readonly Phrase[];
+
 export const claims = {
   text: [
     ...outcomes,
@@ -108,79 +283,29 @@ export const claims = {
       pl: "utrzymywane napięcie w zakresie napięcia konserwującego tego rodzaju akumulatora: {window}",
       de: "gehaltene Spannung im Fenster der Erhaltungsladung dieser Batterieart: {window}",
     },
-    // The first sentences a buyer reads.
     {
       en: "Too little was recorded to say what this charger does.",
       pl: "Zapisano zbyt mało, by powiedzieć, co robi ten prostownik.",
       de: "Es wurde zu wenig aufgezeichnet, um zu sagen, was dieses Ladegerät tut.",
     },
+    ...clauses,
     {
-      en: "Gives the {claimed:quantity} on its label.",
-      pl: "Daje {claimed}, jak na etykiecie.",
-      de: "Liefert die {claimed} vom Typenschild.",
+      en: 'Mode "{mode:quoted}": {does:clause+semicolon}.',
+      pl: "Tryb „{mode}”: {does}.",
+      de: "Betriebsart „{mode}“: {does}.",
     },
     {
-      en: "Gives {measured:quantity} of the {claimed:quantity} on its label.",
-      pl: "Daje {measured} z {claimed} podanych na etykiecie.",
-      de: "Liefert {measured} von den {claimed} auf dem Typenschild.",
+      en: "not tested: {count} of its {of} modes",
+      pl: "nie przetestowano: {count} z {of} trybów",
+      de: "nicht geprüft: {count} von {of} Betriebsarten",
     },
     {
-      en: "Gives {measured:quantity}, more than the {claimed:quantity} on its label.",
-      pl: "Daje {measured}, więcej niż {claimed} na etykiecie.",
-      de: "Liefert {measured}, mehr als die {claimed} auf dem Typenschild.",
-    },
-    {
-      en: "Whether it gives the {claimed:quantity} on its label cannot be told.",
-      pl: "Nie da się rozstrzygnąć, czy daje {claimed} z etykiety.",
-      de: "Ob es die {claimed} vom Typenschild liefert, lässt sich nicht sagen.",
-    },
-    {
-      en: "The {claimed:quantity} on its label was not put to the test.",
-      pl: "Prądu {claimed} z etykiety nie poddano próbie.",
-      de: "Die {claimed} vom Typenschild wurden nicht geprüft.",
-    },
-    {
-      en: "Goes to {measured:quantity}, above the {claimed:quantity} stated.",
-      pl: "Dochodzi do {measured}, powyżej podanych {claimed}.",
-      de: "Geht bis {measured}, über die angegebenen {claimed} hinaus.",
-    },
-    {
-      en: "Stays at {measured:quantity}, short of the {claimed:quantity} stated.",
-      pl: "Pozostaje przy {measured}, poniżej podanych {claimed}.",
-      de: "Bleibt bei {measured}, unter den angegebenen {claimed}.",
-    },
-    {
-      en: "Brought the battery back to full density.",
-      pl: "Przywrócił akumulatorowi pełną gęstość elektrolitu.",
-      de: "Brachte die Batterie wieder auf volle Säuredichte.",
-    },
-    {
-      en: "Did not bring the battery back to full density, and will not as it goes.",
-      pl: "Nie przywrócił akumulatorowi pełnej gęstości elektrolitu i w ten sposób nie przywróci.",
-      de: "Brachte die Batterie nicht wieder auf volle Säuredichte und wird es so auch nicht.",
-    },
-    {
-      en: "Did not bring the battery back to full density in this test.",
-      pl: "Nie przywrócił w tym teście akumulatorowi pełnej gęstości elektrolitu.",
-      de: "Brachte die Batterie in diesem Test nicht wieder auf volle Säuredichte.",
-    },
-    {
-      en: "Full density cannot be read on this sealed battery.",
-      pl: "W tym szczelnym akumulatorze pełnej gęstości nie da się odczytać.",
-      de: "An dieser verschlossenen Batterie lässt sich die volle Säuredichte nicht ablesen.",
-    },
-    {
-      en: "Holds a gassing voltage for days: do not leave it connected.",
-      pl: "Całymi dniami utrzymuje napięcie gazowania: nie zostawiać podłączonego.",
-      de: "Hält tagelang eine Gasungsspannung: nicht angeschlossen lassen.",
-    },
-    { en: "Do not leave it connected.", pl: "Nie zostawiać podłączonego.", de: "Nicht angeschlossen lassen." },
-    {
-      en: "May stay connected, by the voltage it holds.",
-      pl: "Może pozostać podłączony, sądząc po utrzymywanym napięciu.",
-      de: "Darf angeschlossen bleiben, der gehaltenen Spannung nach.",
+      en: "By its forecast a month connected at {temperatures:numbers} °C keeps the battery above the float window: it costs water and life.",
+      pl: "Według prognozy miesiąc podłączenia w temperaturze {temperatures} °C trzyma akumulator powyżej zakresu napięcia konserwującego: kosztuje to wodę i trwałość.",
+      de: "Nach der Hochrechnung liegt die Batterie in einem Monat am Ladegerät bei {temperatures} °C über dem Fenster der Erhaltungsladung: Das kostet Wasser und Lebensdauer.",
     },
   ],
+  clause: clauses,
   outcome: [
     ...outcomes,
     { en: "cannot tell", pl: "nie da się ustalić", de: "nicht feststellbar" },

@@ -11,7 +11,7 @@ export const comparison: typeof source = {
     claims: "Gemessen an seinen Zusagen",
     profile: "Ladekennlinie",
   },
-  key: "Eine Zeile zeigt den aussagekräftigsten Test des Ladegeräts: einen, der sein Ziel erreichte, vor einem, der es nicht erreichte, und von zweien den längeren; die anderen Tests klappen unter dem Namen auf. Kleine Verläufe zeigen die Spannung als durchgezogene, den Strom als gestrichelte Linie. Die Zeilen stehen in der Reihenfolge der Namen; niemand kann einen Platz kaufen. Beim Sortieren stehen fehlende Werte am Ende, und ≈ kennzeichnet Nachbarn, deren 95-%-Intervalle sich überschneiden: Sie lassen sich nicht unterscheiden.",
+  key: "Urteil und Zusagen stehen für alle Tests des Ladegeräts. Belegstreifen, Verlauf und Werte sind die des aussagekräftigsten: eines, der sein Ziel erreichte, vor einem, der es nicht erreichte, und von zweien des längeren; die anderen Tests klappen unter dem Namen auf. Kleine Verläufe zeigen die Spannung als durchgezogene, den Strom als gestrichelte Linie. Die Zeilen stehen in der Reihenfolge der Namen; niemand kann einen Platz kaufen. Beim Sortieren stehen fehlende Werte am Ende, und ≈ kennzeichnet Nachbarn, deren 95-%-Intervalle sich überschneiden: Sie lassen sich nicht unterscheiden.",
   asCsv: "Alle Tests als CSV",
   asJson: "als JSON",
   allData: "alle Daten",

@@ -11,7 +11,7 @@ export const comparison = {
     claims: "Against its claims",
     profile: "Charge profile",
   },
-  key: "A row shows the charger's most telling test: one that reached its target before one that did not, and the longer of two; its other tests unfold under its name. Small profiles show voltage as a solid line and current as a dashed one. Rows stand in the order of the names; nobody can pay for a place. Sorting puts absent values last and marks with ≈ neighbours whose 95 % intervals overlap: they cannot be told apart.",
+  key: "Verdict and claims are of all the charger's tests. The strip, the profile and the figures are of its most telling one: one that reached its target before one that did not, and the longer of two; the other tests unfold under its name. Small profiles show voltage as a solid line and current as a dashed one. Rows stand in the order of the names; nobody can pay for a place. Sorting puts absent values last and marks with ≈ neighbours whose 95 % intervals overlap: they cannot be told apart.",
   asCsv: "All tests as CSV",
   asJson: "as JSON",
   allData: "all data",

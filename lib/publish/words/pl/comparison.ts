@@ -11,7 +11,7 @@ export const comparison: typeof source = {
     claims: "Wobec deklaracji",
     profile: "Charakterystyka ładowania",
   },
-  key: "Wiersz pokazuje najbardziej wymowny test prostownika: taki, który osiągnął cel, przed takim, który go nie osiągnął, a z dwóch dłuższy; pozostałe testy rozwijają się pod nazwą. Na małych wykresach napięcie to linia ciągła, a prąd przerywana. Wiersze stoją w kolejności nazw; miejsca nie da się kupić. Sortowanie stawia brakujące wartości na końcu, a znakiem ≈ oznacza sąsiadów, których przedziały 95 % zachodzą na siebie: nie da się ich odróżnić.",
+  key: "Ocena i deklaracje obejmują wszystkie testy prostownika. Pasek dowodów, przebieg i wartości pochodzą z najbardziej wymownego: takiego, który osiągnął cel, przed takim, który go nie osiągnął, a z dwóch dłuższego; pozostałe testy rozwijają się pod nazwą. Na małych wykresach napięcie to linia ciągła, a prąd przerywana. Wiersze stoją w kolejności nazw; miejsca nie da się kupić. Sortowanie stawia brakujące wartości na końcu, a znakiem ≈ oznacza sąsiadów, których przedziały 95 % zachodzą na siebie: nie da się ich odróżnić.",
   asCsv: "Wszystkie testy jako CSV",
   asJson: "jako JSON",
   allData: "wszystkie dane",

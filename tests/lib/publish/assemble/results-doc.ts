@@ -47,7 +47,8 @@ const meanings: Readonly<Record<string, string>> = {
   words: "Told in words",
   weight: "good, bad, caution, unsure, untested or note: how it weighs for a reader",
   verdict: "In a few words",
-  "verdict.sentence": "The first thing a buyer reads; holds nothing that claims and findings do not",
+  "verdict.sentence":
+    "The first thing a buyer reads, over all modes and tests; holds nothing that claims, findings, doubts and forecast do not",
   sha256: "SHA-256 of the file's bytes, 64 hexadecimal digits",
   bytes: "Length of the file",
   path: "Path from the workspace's root",

@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import type { Outcome } from "../../../../lib/nouns/finding.ts";
+import { renderChargerPage } from "../../../../lib/publish/pages/charger-page.tsx";
+import { claimOutcomes } from "../../../../lib/publish/pages/comparison/claim-outcomes.ts";
+import { renderComparisonPage } from "../../../../lib/publish/pages/comparison-page.tsx";
+import type { ChargerResult, SiteIndex } from "../../../../lib/publish/results.ts";
+import type { ResultsFolder } from "../../../../lib/publish/results-folder.ts";
+import { fixture } from "../../../pages/fixture.ts";
+
+function first<T>(of: readonly T[]): T {
+  const [one] = of;
+  if (one === undefined) throw new Error("the fixture lacks what this test asks for");
+  return one;
+}
+
+const lantern = first(fixture.chargers);
+const mode = first(lantern.modes);
+const claim = first(mode.claims);
+
+const folderOf = (index: SiteIndex, charger: ChargerResult): ResultsFolder => ({
+  index,
+  test: (id) => first(fixture.tests.filter((test) => test.id === id)),
+  charger: (id) => (id === charger.id ? charger : first(fixture.chargers.filter((one) => one.id === id))),
+  rowsOf: (id) => index.rows.filter((row) => row.charger.id === id),
+});
+
+/** The charger with two tests, of which the one that reached its target is shown. */
+const shown = first(fixture.index.rows.filter((row) => row.charger.id === lantern.id));
+const index: SiteIndex = {
+  ...fixture.index,
+  rows: [
+    { ...shown, status: "reached", verdict: { sentence: "Brought the battery back to full density.", weight: "good" } },
+    { ...shown, test: first(fixture.index.rows.filter((row) => row.test.id !== shown.test.id)).test, status: "not reached" },
+  ],
+};
+const charger: ChargerResult = { ...lantern, verdict: { sentence: "It depends on the mode.", weight: "bad" } };
+const shownCell = (html: string): string => /<td class="seen">(.*?)<div/s.exec(html)?.[1] ?? "";
+
+describe("a charger's row in the comparison", () => {
+  const html = renderComparisonPage(folderOf(index, charger), "en");
+
+  it("has the verdict over all its tests, though its strip is of the better one", () => {
+    expect(shownCell(html)).toContain("It depends on the mode.");
+    expect(shownCell(html)).not.toContain("Brought the battery back");
+  });
+
+  it("says in the fold's own line what came of the other tests, where it is something else", () => {
+    expect(html).toContain("<summary>1 more test: target not reached</summary>");
+    const alike = { ...index, rows: index.rows.map((row) => ({ ...row, status: "reached" as const })) };
+    expect(renderComparisonPage(folderOf(alike, charger), "en")).toContain("<summary>1 more test</summary>");
+  });
+
+  it("stands at a glance on the charger's own page, with the same line", () => {
+    expect(renderChargerPage(folderOf(index, charger), charger, new Map(), "en")).toContain(
+      "<summary>1 more test: target not reached</summary>",
+    );
+  });
+});
+
+describe("what came of a charger's claims", () => {
+  const modesOf = (...outcomes: readonly Outcome[]) =>
+    outcomes.map((outcome, place) => ({ ...mode, name: `M${place}`, claims: [{ ...claim, outcome }] }));
+  const short = (modes: ChargerResult["modes"]) => claimOutcomes({ modes }).map(({ outcome, modes }) => [outcome, ...modes].join(" "));
+
+  it("names no mode where all came out alike, and every mode, the missed first, where they did not", () => {
+    expect(short(modesOf("meets", "meets"))).toEqual(["meets"]);
+    expect(short(modesOf("meets", "short of", "meets"))).toEqual(["short of M1", "meets M0 M2"]);
+    expect(short([])).toEqual([]);
+  });
+});
