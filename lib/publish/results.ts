@@ -376,6 +376,10 @@ export const chargerResult = z
           })
           .nullable(),
         forecast: modeForecast.nullable().describe("null where no recording shows what the mode does"),
+        leftOnWarning: z
+          .string()
+          .nullable()
+          .describe("Why it should not stay connected to a full battery, seen before forecast; null where nothing speaks against it"),
         repeats: z.array(repeats).describe("What every recording of this mode's tests shows of a quantity, and its spread"),
         tests: z.array(z.string()),
       }),

@@ -75,7 +75,10 @@ describe.skipIf(browser === undefined)("finding a charger in a browser", async (
       expect(await row.locator(".mark").textContent()).toBe(`${verdict} ${percentShown(probability, english.formats)}`);
       expect(await row.locator("th a").getAttribute("href")).toBe(`../chargers/${mode.charger.id}/index.html`);
       expect(await row.locator(".evidence a").count()).toBeGreaterThan(1);
+      if (mode.leftOnWarning !== null)
+        expect(await row.locator(".words p").first().textContent()).toBe(`${english.words.leftOn} ${mode.leftOnWarning}`);
     }
+    expect(data.modes.filter(({ leftOnWarning }) => leftOnWarning !== null).map(({ charger }) => charger.id)).toContain("lantern-eight");
     expect(await page.locator(".find-answers caption").textContent()).toMatch(/projected/);
     expect(complaints).toEqual([]);
     await close();

@@ -615,6 +615,7 @@ const lantern: ChargerResult = {
         stages: lanternTest.recordings[0]?.stages ?? [],
       },
       forecast: null,
+      leftOnWarning: "It holds 14.10 V, above the float window: left connected it costs water and life.",
       repeats: [
         {
           id: "limit-voltage",
@@ -661,7 +662,7 @@ const lantern: ChargerResult = {
       ],
       tests: ["lantern-first"],
     },
-    { id: "cold", name: "SNOW", stated: [], claims: [], characteristic: null, forecast: null, repeats: [], tests: [] },
+    { id: "cold", name: "SNOW", stated: [], claims: [], characteristic: null, forecast: null, leftOnWarning: null, repeats: [], tests: [] },
   ],
   figures: [
     figureOf({ id: "price", of: "charger", label: "Price", unit: "EUR", basis: "stated", evidence: [] }, 49.9),
@@ -724,6 +725,7 @@ const pebble: ChargerResult = {
       claims: [],
       characteristic: null,
       forecast: null,
+      leftOnWarning: null,
       repeats: [],
       tests: ["pebble-agm"],
     },

@@ -144,6 +144,7 @@ export class ResultsView {
       element(
         "td",
         { "data-label": names.mind, class: "words" },
+        ...leftOn(mode, this.#say),
         ...warnings.map((words) => element("p", {}, words)),
         ...notKnown(mode, this.#say),
       ),
@@ -173,6 +174,13 @@ function cautionBox(cautions: readonly Caution[]): HTMLElement {
     element("li", {}, `${told} `, link(`cautions/#${section}`, words.cautions.sections[section])),
   );
   return element("aside", { class: "caution", "aria-label": words.cautions.name }, element("ul", {}, ...items));
+}
+
+function leftOn({ leftOnWarning }: FindMode, say: Say): HTMLElement[] {
+  if (leftOnWarning === null) return [];
+  const told = say(leftOnWarning);
+  const why = element("span", { lang: told === undefined ? "en" : undefined }, told ?? leftOnWarning);
+  return [element("p", {}, element("strong", {}, words.leftOn), " ", why)];
 }
 
 function notKnown({ unknowns }: FindMode, say: Say): HTMLElement[] {

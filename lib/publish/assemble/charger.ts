@@ -9,6 +9,7 @@ import { type ChargerResult, schemaVersion, type TestResult } from "../results.t
 import { methodVersion } from "../version.ts";
 import { disclosures } from "./facts.ts";
 import { assembleForecast, type Forecaster } from "./forecast.ts";
+import { leftOnOf } from "./left-on.ts";
 import { assembleRepeats } from "./repeats.ts";
 import { makeVerdict } from "./verdict.ts";
 
@@ -42,18 +43,23 @@ export function assembleCharger({ id, charger, evidence, tests, prose, bench, fo
   const first = tests[0];
   const modes = charger.modes.map((mode) => {
     const ofMode = tests.filter(({ result }) => result.mode.id === mode.id).map(({ result }) => result);
+    const forecast = assembleForecast(
+      mode.id,
+      tests.filter(({ result }) => result.mode.id === mode.id).map(({ context }) => context),
+      forecaster,
+      bench ?? tests.map(({ context }) => benchTestOf(context)),
+    );
     return {
       id: mode.id,
       name: mode.name,
       stated: statedBy(mode),
       claims: mergeClaims(ofMode),
       characteristic: widestCharacteristic(ofMode),
-      forecast: assembleForecast(
-        mode.id,
-        tests.filter(({ result }) => result.mode.id === mode.id).map(({ context }) => context),
-        forecaster,
-        bench ?? tests.map(({ context }) => benchTestOf(context)),
-      ),
+      forecast,
+      leftOnWarning: leftOnOf(
+        ofMode.flatMap((test) => test.findings),
+        forecast?.season ?? [],
+      ).warning,
       repeats: assembleRepeats(mode.id, ofMode),
       tests: ofMode.map((test) => test.id),
     };

@@ -9,7 +9,7 @@ export type LeftOn = {
   readonly warning: string | null;
 };
 
-type Season = ModeForecastResult["season"];
+type Season = readonly ModeForecastResult["season"][number][];
 
 /**
  * Gathers it for one mode.

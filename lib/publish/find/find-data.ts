@@ -25,6 +25,8 @@ export type FindMode = {
   readonly behaviour: ChargerBehaviour | null;
   readonly told: readonly string[];
   readonly unknowns: readonly string[];
+  /** Why it should not stay connected to a full battery; null where nothing speaks against it. */
+  readonly leftOnWarning: string | null;
   /** V of the batteries that it was tested on; null where it was not. */
   readonly nominalVoltageV: number | null;
   readonly claimedAh: Range | null;
@@ -76,6 +78,7 @@ function findModeOf(charger: ChargerResult, mode: ChargerResult["modes"][number]
     behaviour: forecast === null ? null : behaviourIn(forecast.behaviour),
     told: forecast?.told ?? [],
     unknowns: forecast?.unknowns ?? [],
+    leftOnWarning: mode.leftOnWarning,
     nominalVoltageV: forecast?.nominalVoltageV ?? null,
     claimedAh: forecast?.claimedAh ?? null,
     kindWords: wordsOn("Batteries"),

@@ -4,7 +4,12 @@ import type { ChargerResult, ModeForecastResult } from "../results.ts";
 import { nameOf } from "./find-data.ts";
 
 /** A mode as it is named in a cell; the mode's name only where the charger has several. */
-export type NamedMode = { readonly charger: string; readonly name: string };
+export type NamedMode = {
+  readonly charger: string;
+  readonly name: string;
+  /** Whether something speaks against leaving it connected once the battery is full. */
+  readonly isToComeOff: boolean;
+};
 
 export type MatrixCell = {
   readonly deadlineH: number;
@@ -20,10 +25,11 @@ export type ReadyMatrix = { readonly voltageV: number; readonly airC: number; re
 export function readyMatrices(chargers: readonly ChargerResult[]): ReadyMatrix[] {
   const forecasts = chargers
     .flatMap((charger) =>
-      charger.modes.flatMap(({ name, forecast }) => {
+      charger.modes.flatMap(({ name, forecast, leftOnWarning }) => {
         const table = forecast?.readyBy.find(({ construction }) => construction === "flooded");
         if (forecast == null || table === undefined) return [];
-        return [{ mode: { charger: charger.id, name: nameOf(charger, name) }, voltageV: forecast.nominalVoltageV, table }];
+        const mode = { charger: charger.id, name: nameOf(charger, name), isToComeOff: leftOnWarning !== null };
+        return [{ mode, voltageV: forecast.nominalVoltageV, table }];
       }),
     )
     .sort((a, b) => (a.mode.name < b.mode.name ? -1 : 1));

@@ -8,7 +8,9 @@ import { findDataOf, findDataPath } from "./find-data.ts";
 export const writeFindData: SitePart = (results, { write }) => {
   const data = findDataOf(results);
   write(findDataPath, `${JSON.stringify(data)}\n`);
-  const statements = data.modes.flatMap(({ unknowns }) => unknowns);
+  const statements = data.modes.flatMap(({ unknowns, leftOnWarning }) =>
+    leftOnWarning === null ? unknowns : [...unknowns, leftOnWarning],
+  );
   for (const language of results.index.site.languages.filter((other) => other !== "en"))
     write(phrasesPath(findDataPath, language), `${JSON.stringify(phrasesOf(statements, language))}\n`);
 };

@@ -8,6 +8,7 @@ import { OtherTests } from "./comparison/group-row.tsx";
 import { chargerGroups, firstFigures } from "./comparison/groups.ts";
 import { EvidenceStrip } from "./evidence-strip.tsx";
 import { FigureValue } from "./figure-value.tsx";
+import { LeftOnWarning } from "./forecast-sections.tsx";
 import { Link, useSite } from "./site-context.tsx";
 import { Said } from "./speech.tsx";
 
@@ -26,6 +27,9 @@ export function ChargerGlance({ results, charger }: { results: ResultsFolder; ch
         <Link to={testPath(shown.test.id)}>{shown.test.name}</Link>, {wordFor(comparison.statuses, shown.status)}
       </p>
       <OtherTests shown={shown} rows={others} />
+      {charger.modes.map(({ id, name, leftOnWarning }) => (
+        <LeftOnWarning key={id} mode={name} warning={leftOnWarning} />
+      ))}
       <dl>
         {figures.map((figure) => (
           <div key={figure.id}>

@@ -56,7 +56,9 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
   const { charger: words } = context.words;
   const answers = (question: Question) => charger.findings.filter((finding) => (answeredBy[finding.id] ?? "delivers") === question);
   const sealed = tests.some((test) => test.battery.sealed);
-  const forecasts = charger.modes.flatMap(({ name, forecast }) => (forecast === null ? [] : [{ mode: name, forecast }]));
+  const forecasts = charger.modes.flatMap(({ name, forecast, leftOnWarning }) =>
+    forecast === null ? [] : [{ mode: name, forecast, leftOnWarning }],
+  );
   const list = (question: Question, none?: string) => (
     <Answers findings={answers(question)} none={none} find={find} linkTo={context.linkTo} />
   );
@@ -104,8 +106,8 @@ export function renderChargerPage(results: ResultsFolder, charger: ChargerResult
         <CautionBox sealed={sealed} />
         <h2 id="battery">{words.sections.battery}</h2>
         {list("battery")}
-        {forecasts.map(({ mode, forecast }) => (
-          <ReadyBySection key={mode} mode={mode} forecast={forecast} />
+        {forecasts.map(({ mode, forecast, leftOnWarning }) => (
+          <ReadyBySection key={mode} mode={mode} forecast={forecast} leftOnWarning={leftOnWarning} />
         ))}
         <Stated modes={charger.modes} />
         <h2 id="not-seen">{words.sections["not-seen"]}</h2>

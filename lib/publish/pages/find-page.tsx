@@ -265,12 +265,13 @@ function Names({ modes }: { modes: readonly NamedMode[] }) {
   return (
     <>
       {shown.map(
-        ({ charger, name }, place): ComponentChildren => (
+        ({ charger, name, isToComeOff }, place): ComponentChildren => (
           <>
             {place === 0 ? "" : "; "}
             <Link key={name} to={`${chargerPath(charger)}#battery`}>
               {name}
             </Link>
+            {isToComeOff ? ` (${words.toComeOff})` : ""}
           </>
         ),
       )}

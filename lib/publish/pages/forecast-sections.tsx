@@ -69,11 +69,12 @@ export function BehaviourSection({ mode, forecast }: Props) {
 
 const verdictMarks = { will: "meets", may: "cannot tell", "will not": "short of", "not advised": "caution" } as const;
 
-/** Which batteries are ready by when; a battery at 95 % of what it holds counts as ready. */
-export function ReadyBySection({ mode, forecast }: Props) {
+/** Which batteries are ready by when; a battery at 95 % of what it holds counts as ready. A warning of what comes after stands before it. */
+export function ReadyBySection({ mode, forecast, leftOnWarning }: Props & { readonly leftOnWarning: string | null }) {
   const { forecast: words } = useSite().words.charger;
   return (
     <>
+      <LeftOnWarning mode={mode} warning={leftOnWarning} />
       {forecast.readyBy.map(({ construction, airC, cells }) => (
         <ReadyByTable
           key={construction}
@@ -83,6 +84,19 @@ export function ReadyBySection({ mode, forecast }: Props) {
         />
       ))}
     </>
+  );
+}
+
+/** Why a mode should not stay on a full battery; nothing at all where nothing speaks against it. */
+export function LeftOnWarning({ mode, warning }: { readonly mode: string; readonly warning: string | null }) {
+  const { charger, find } = useSite().words;
+  if (warning === null) return null;
+  return (
+    <p>
+      <Mark kind="caution">
+        {charger.mode(mode)}. <strong>{find.leftOn}</strong> <Said text={warning} />
+      </Mark>
+    </p>
   );
 }
 

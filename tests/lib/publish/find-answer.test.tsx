@@ -20,6 +20,7 @@ const asked = (behaviour: AskedMode["behaviour"], name = "one"): AskedMode => ({
   behaviour,
   told: [],
   unknowns: [],
+  leftOnWarning: null,
   nominalVoltageV: 12,
   claimedAh: null,
   kindWords: null,
@@ -52,7 +53,7 @@ describe("a question that is a cell of a charger page's matrix", () => {
       const forecast = publishedForecast(behaviour, [kind]);
       const page = renderToString(
         <SiteProvider value={siteContext(fixture.index, "chargers/one/", "en")}>
-          <ReadyBySection mode="ONLY" forecast={forecast} />
+          <ReadyBySection mode="ONLY" forecast={forecast} leftOnWarning={null} />
         </SiteProvider>,
       );
       const shownOnPage = [...page.matchAll(/<span>(will|may|will not|not advised) (?:<span class="quiet">([^<]*)<\/span>)?<\/span>/g)].map(

@@ -8,6 +8,7 @@ import { defaultQuestion, type Question } from "../../../lib/publish/find/questi
 import { readyMatrices } from "../../../lib/publish/find/ready-matrix.ts";
 import { isComplaint, type StartOfCharge, startOfCharge } from "../../../lib/publish/find/start-of-charge.ts";
 import { voltageWarning } from "../../../lib/publish/find/voltage-warning.ts";
+import { renderFindPage } from "../../../lib/publish/pages/find-page.tsx";
 import { englishFind as english } from "./english-find.ts";
 import { findResults, threeStage } from "./find-chargers.ts";
 
@@ -149,5 +150,17 @@ describe("the matrix without scripts", () => {
       for (const { will, may, willNot, notAdvised } of cells) expect(will.length + may.length + willNot + notAdvised).toBe(2);
     const half = matrix?.rows.find(({ battery, flatness }) => battery.startsWith("Family car") && flatness === "Half flat");
     expect(half?.cells.at(-1)?.will.map(({ charger }) => charger)).toEqual(["lantern-eight", "lantern-two"]);
+  });
+
+  it("says behind a charger's name that it is to come off a full battery, where something speaks against leaving it there", () => {
+    const warned = "lantern-eight";
+    const charger: typeof results.charger = (id) => {
+      const one = results.charger(id);
+      return { ...one, modes: one.modes.map((mode) => ({ ...mode, leftOnWarning: id === warned ? "It holds 14.10 V." : null })) };
+    };
+    const html = renderFindPage({ ...results, charger }, "en");
+    const names = [...html.matchAll(/<a href="\.\.\/chargers\/([\w-]+)\/index\.html#battery">[^<]*<\/a>( \(take it off when full\))?/g)];
+    expect(new Set(names.map(([, id]) => id))).toEqual(new Set([warned, "lantern-two"]));
+    for (const [, id, note] of names) expect(note !== undefined, id).toBe(id === warned);
   });
 });

@@ -58,5 +58,6 @@ export const findPage: typeof source = {
   may: "schafft es vielleicht:",
   willNot: (count) => `${count} ${oneOrMany(count, "schafft", "schaffen")} es nicht`,
   notAdvised: (count) => `${count} nicht ratsam`,
+  toComeOff: "abnehmen, wenn voll",
   more: (count) => `; und ${count} ${oneOrMany(count, "weiteres", "weitere")}`,
 };

@@ -95,6 +95,8 @@ export const find: typeof source = {
     }
   },
 
+  leftOn: "Abnehmen, sobald die Batterie voll ist:",
+
   cautions: {
     frozen: (freezesAt) =>
       `Sie könnte gefroren sein: So entladen gefriert ihre Säure bei etwa ${freezesAt} °C, oben schon früher. Niemals eine gefrorene Batterie laden. Langsam an einem belüfteten Ort auftauen, nach Rissen und Beulen sehen und mit der dann gemessenen Temperatur erneut fragen.`,

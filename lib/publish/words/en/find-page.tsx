@@ -56,5 +56,6 @@ export const findPage = {
   may: "may:",
   willNot: (count: number) => `${count} will not`,
   notAdvised: (count: number) => `${count} not advised`,
+  toComeOff: "take it off when full",
   more: (count: number) => `; and ${count} more`,
 };

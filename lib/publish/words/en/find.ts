@@ -89,6 +89,9 @@ export const find = {
   against: (reason: Reason) =>
     reason.id === "may-be-frozen" ? "the battery may be frozen: thaw it, and look for cracks first" : againstWords(reason),
 
+  /** Before the reason why a charger should not stay on a full battery. */
+  leftOn: "Take it off when the battery is full:",
+
   cautions: {
     frozen: (freezesAt: string) =>
       `It may be frozen: as flat as this its acid freezes at about ${freezesAt} °C, and its top sooner. Never charge a frozen battery. Thaw it slowly in an aired place, look for cracks and bulges, and ask again with the temperature it then has.`,

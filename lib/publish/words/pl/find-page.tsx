@@ -55,5 +55,6 @@ export const findPage: typeof source = {
   may: "może zdążyć:",
   willNot: (count) => `nie zdąży: ${count}`,
   notAdvised: (count) => `niezalecane: ${count}`,
+  toComeOff: "odłączyć po naładowaniu",
   more: (count) => `; i jeszcze ${count}`,
 };

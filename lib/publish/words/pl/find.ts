@@ -95,6 +95,8 @@ export const find: typeof source = {
     }
   },
 
+  leftOn: "Odłączyć, gdy akumulator jest pełny:",
+
   cautions: {
     frozen: (freezesAt) =>
       `Może być zamarznięty: przy takim rozładowaniu elektrolit zamarza przy około ${freezesAt} °C, a u góry wcześniej. Nigdy nie ładować zamarzniętego akumulatora. Rozmrozić powoli w przewietrzonym miejscu, poszukać pęknięć i wybrzuszeń i zapytać ponownie z temperaturą, jaką wtedy ma.`,

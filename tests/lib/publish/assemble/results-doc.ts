@@ -120,6 +120,7 @@ const meanings: Readonly<Record<string, string>> = {
   currentA: "A into the battery; null marks a gap, or a log without current",
   chargers: "Every published charger",
   tests: "Every published test",
+  "modes.leftOnWarning": "Why it should not stay connected to a full battery, seen before forecast; null where nothing speaks against it",
   "modes.tests": "Ids of the tests of this mode",
   methods: "One entry for each figure, claim and finding",
   by: "Who, or by whom; null where not stated",

@@ -6,6 +6,7 @@ import { renderComparisonPage } from "../../../../lib/publish/pages/comparison-p
 import type { ChargerResult, SiteIndex } from "../../../../lib/publish/results.ts";
 import type { ResultsFolder } from "../../../../lib/publish/results-folder.ts";
 import { fixture } from "../../../pages/fixture.ts";
+import { findResults } from "../find-chargers.ts";
 
 function first<T>(of: readonly T[]): T {
   const [one] = of;
@@ -54,6 +55,24 @@ describe("a charger's row in the comparison", () => {
     expect(renderChargerPage(folderOf(index, charger), charger, new Map(), "en")).toContain(
       "<summary>1 more test: target not reached</summary>",
     );
+  });
+});
+
+describe("a mode that should not stay connected", () => {
+  const warning = "It holds 14.10 V, above the float window: left connected it costs water and life.";
+  const withForecast = findResults();
+  const warned: ChargerResult = {
+    ...withForecast.charger(lantern.id),
+    modes: withForecast.charger(lantern.id).modes.map((one) => ({ ...one, leftOnWarning: one.id === mode.id ? warning : null })),
+  };
+  const html = renderChargerPage(withForecast, warned, new Map(), "en");
+
+  it("has its warning at a glance and before the batteries that it makes ready, not in the season's table alone", () => {
+    const told = `<strong>Take it off when the battery is full:</strong> ${warning}`;
+    const [top = "", battery = ""] = html.split('id="battery"');
+    expect(top.split('id="claims"')[0]).toContain(told);
+    expect(battery.split('class="ready-by')[0]).toContain(told);
+    expect(html.split(told)).toHaveLength(3);
   });
 });
 

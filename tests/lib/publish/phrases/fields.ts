@@ -15,7 +15,7 @@ export const spoken: readonly Spoken[] = [
   { name: "findings", field: /findings\[\]\.(subject|verdict|sentence|wouldSettle)$/, least: 1 },
   { name: "findings' doubts", field: /findings\[\]\.doubts\[\]$/, least: 1 },
   { name: "findings' reasons", field: /findings\[\]\.why\[\]$/, least: 1 },
-  { name: "verdicts", field: /verdict\.sentence$/, least: 1 },
+  { name: "verdicts", field: /verdict\.sentence$|leftOnWarning$/, least: 1 },
   { name: "claims", field: /claims\[\]\.(label|outcome|rule|why|wouldSettle|doubts\[\])$/, least: 1 },
   { name: "examination for a buyer", field: /examination\.(buyer|unseen|assumptions)\[\]$|examination\.why$/, least: 1 },
   { name: "examination", field: /examination\.(statements\[\]|.*\.(why|label|explain|hiddenBecause))$/, least: 0.95 },
