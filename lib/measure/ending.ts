@@ -70,15 +70,37 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
     };
   const isIdleAtEnd = last.kind === "rest" || last.kind === "interrupted" || last.kind === "discharge";
   // Nobody can have seen the charger finish where current flows at the last row; then the log is judged, and the record told.
-  if (facts.seenRecording !== undefined && (facts.seenRecording !== "charger" || isIdleAtEnd))
-    return known(facts.seenRecording, [`the test record says that ${words[facts.seenRecording]} ended this recording`]);
   const tail = tailOf(recording, facts, last);
+  if (facts.seenRecording !== undefined && (facts.seenRecording !== "charger" || isIdleAtEnd))
+    return endingByRecord(tail, facts.seenRecording, isIdleAtEnd);
   if (isOffBattery(last)) return endingOffTheBattery(tail);
   return isIdleAtEnd && tail.before !== undefined ? endingWithoutCurrent(tail, tail.before) : endingWithCurrent(tail);
 }
 
 function known(by: Exclude<Ender, "unknown">, why: readonly string[]): Ending {
   return { by, words: words[by], why, wouldSettle: null };
+}
+
+/** The record names who ended this very recording, and may name another beside: whoever disconnects a charger that has stopped has ended it too. */
+function endingByRecord({ facts, offAfterIdleMs, slackMs }: Tail, by: Exclude<Ender, "unknown">, isIdleAtEnd: boolean): Ending {
+  const why = [`the test record says that ${words[by]} ended this recording`];
+  const others = [by, facts.seen].filter((who) => who === "person" || who === "mains");
+  const [other] = others;
+  if (isIdleAtEnd && [by, facts.seen].includes("charger") && other !== undefined)
+    return {
+      ...known("charger", [...why, `the test record says that ${words[facts.seen ?? by]} ended the connection`]),
+      words: `${words.charger} and ${words[other]}, both by the test record`,
+    };
+  const cameOffThen = offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs;
+  return by === "charger" && cameOffThen ? endedByBoth([...why, clampsOffThen], "then") : known(by, why);
+}
+
+const clampsOffThen = "the clamps came off at that time";
+
+/** The charger stopped, and a person disconnected it: both are told, and what the charger does is not put down to the person. */
+function endedByBoth(why: readonly string[], when: "then" | "afterwards"): Ending {
+  const person = when === "then" ? "a person took the clamps off at that time" : "a person ended the connection afterwards";
+  return { ...known("charger", why), words: `${words.charger}; ${person}` };
 }
 
 function tailOf(recording: MeasuredRecording, facts: EndingFacts, last: Stage): Tail {
@@ -108,15 +130,14 @@ export function tellOffBattery({ kind, lines, why }: Stage): string {
 }
 
 const seenMains = "the test record says that the mains failed";
-const seenPerson = "the test record says that a person ended the connection";
+const seenPerson = `the test record says that ${words.person} ended the connection`;
 
 /** The last rows show no battery, or one the wrong way round: what the charger did by then, and after, was not seen. */
 function endingOffTheBattery({ facts, last, offAfterIdleMs, slackMs }: Tail): Ending {
   const why = [tellOffBattery(last)];
   if (facts.seen === "mains") return known("mains", [...why, seenMains]);
   if (facts.seen === "person" && offAfterIdleMs === undefined) return known("person", [...why, seenPerson]);
-  if (offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs)
-    return known("person", [...why, "the clamps came off at that time"]);
+  if (offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs) return known("person", [...why, clampsOffThen]);
   return {
     by: "unknown",
     words:
@@ -136,8 +157,17 @@ function endingWithoutCurrent(tail: Tail, before: Stage): Ending {
   const [startV, endV] = [last.voltageStartV ?? 0, last.voltageEndV ?? 0];
   if (endV < startV) why.push(`the battery then relaxed from ${startV.toFixed(2)} to ${endV.toFixed(2)} V`);
   if (facts.seen === "mains") return known("mains", [...why, seenMains]);
-  if (offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs && facts.seen !== "charger")
-    return known("person", [...why, "the clamps came off at that time"]);
+  const cameOffThen = offAfterIdleMs !== undefined && Math.abs(offAfterIdleMs) <= slackMs;
+  if (cameOffThen && facts.seen !== "charger")
+    return {
+      ...known("person", [...why, clampsOffThen]),
+      // Both may have been: the clamps' time is noted to the minute, and a charger stops within a second.
+      ...(hadFinished(recording, before) ? { words: `${words.person}; the charger was near the end of its charge by then` } : {}),
+    };
+  const byCharger = (reasons: readonly string[]): Ending => {
+    if (cameOffThen) return endedByBoth([...reasons, clampsOffThen], "then");
+    return facts.seen === "person" ? endedByBoth([...reasons, seenPerson], "afterwards") : known("charger", reasons);
+  };
   if (later !== undefined && (facts.laterCurrentA ?? 0) > 0) {
     const settled = [...why, `${later}, so the charger had only paused`, ...(rule === undefined ? [] : [rule])];
     return { by: "recorder", words: "the recorder, in a pause of the charger", why: settled, wouldSettle: null };
@@ -150,11 +180,11 @@ function endingWithoutCurrent(tail: Tail, before: Stage): Ending {
     why.push(
       before.kind === "drooping" ? "before that it was near the end of a falling current" : "before that it was at the end of its charge",
     );
-    return known("charger", why);
+    return byCharger(why);
   }
   const hadLimit = before.kind === "constant-voltage" || before.kind === "float";
   if (hadLimit && isReleased && restS >= longPauseS)
-    return known("charger", [...why, `it had reached its limit, and nothing flowed for the ${(restS / 3600).toFixed(1)} h still recorded`]);
+    return byCharger([...why, `it had reached its limit, and nothing flowed for the ${(restS / 3600).toFixed(1)} h still recorded`]);
   if (!hadFinished(recording, before))
     why.push(`it fell out of ${labelOf(before)} with ${beforeA.toFixed(2)} A flowing, where no charger ends by design`);
   else why.push(`at ${endV.toFixed(2)} V the charger may still wait to hold a lower voltage: too little of the rest was recorded`);
@@ -204,7 +234,7 @@ function endingWithCurrent(tail: Tail): Ending {
   if (offAfterEndMs !== undefined && offAfterEndMs > slackMs)
     why.push(`the charger stayed connected for ${(offAfterEndMs / 3_600_000).toFixed(1)} h after the last row`);
   const cameOffThen = later === undefined && offAfterEndMs !== undefined && Math.abs(offAfterEndMs) <= slackMs;
-  if (cameOffThen) why.push("the clamps came off at that time");
+  if (cameOffThen) why.push(clampsOffThen);
   if (cameOffThen && rule !== undefined)
     return {
       by: "unknown",

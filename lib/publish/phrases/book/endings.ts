@@ -43,6 +43,11 @@ const endings = [
     pl: "rejestrator, w przerwie prostownika",
     de: "der Rekorder, in einer Pause des Ladegeräts",
   },
+  {
+    en: "{who:ender} and {other:ender}, both by the test record",
+    pl: "{who} i {other}, jedno i drugie według opisu testu",
+    de: "{who} und {other}, beide laut Angaben zum Test",
+  },
   { en: "the {who:bareEnder}, by the test record", pl: "{who}, według opisu testu", de: "{who}, laut Angaben zum Test" },
 ] as const satisfies readonly Phrase[];
 
@@ -121,9 +126,9 @@ export const endingWords = {
       de: "die Angaben zum Test sagen, dass das Netz ausfiel",
     },
     {
-      en: "the test record says that a person ended the connection",
-      pl: "opis testu mówi, że podłączenie zakończył człowiek",
-      de: "die Angaben zum Test sagen, dass eine Person den Ladegang beendete",
+      en: "the test record says that {who:ender} ended the connection",
+      pl: "opis testu mówi, kto zakończył podłączenie: {who}",
+      de: "die Angaben zum Test nennen, wer den Ladegang beendet hat: {who}",
     },
     {
       en: "the test record says that the charger ended, but the recording does not show it",
@@ -240,6 +245,21 @@ export const endingWords = {
     { en: "person", pl: "człowiek", de: "eine Person" },
   ],
   stand: [
+    {
+      en: "a person took the clamps off at that time",
+      pl: "człowiek zdjął wtedy zaciski",
+      de: "eine Person nahm da die Klemmen ab",
+    },
+    {
+      en: "a person ended the connection afterwards",
+      pl: "podłączenie zakończył potem człowiek",
+      de: "eine Person beendete danach den Ladegang",
+    },
+    {
+      en: "the charger was near the end of its charge by then",
+      pl: "prostownik był już wtedy blisko końca ładowania",
+      de: "das Ladegerät war da nahe am Ende seiner Ladung",
+    },
     {
       en: "the charger had gone over to holding by then",
       pl: "prostownik przeszedł już wtedy do podtrzymywania",
