@@ -49,7 +49,8 @@ export function measureStages(trace: Trace, found: readonly FoundStage[]): Stage
     );
     const integral = (values: Float64Array): number =>
       ranges.reduce((sum, [a, b]) => sum + trapezoid(elapsedS, values, a, b, secondsPerHour), 0);
-    const meanOf = (values: Float64Array): number => (coveredH > 0 ? integral(values) / coveredH : (values[from] as number));
+    const chargeAh = integral(currentsA);
+    const mean = (sum: number, values: Float64Array): number => (coveredH > 0 ? sum / coveredH : (values[from] as number));
     const edge = Math.max(1, Math.min(5, Math.floor((to - from) / 4)));
     const taper = stage.kind === "constant-voltage" ? fitTaper(trace, from, to) : { taper: null, taperRefused: null };
     const lines: [number, number] = [trace.lines[from] as number, trace.lines[to - 1] as number];
@@ -59,15 +60,15 @@ export function measureStages(trace: Trace, found: readonly FoundStage[]): Stage
       endS: trace.elapsedS[end - 1] as number,
       lines: lines[0] <= lines[1] ? lines : [lines[1], lines[0]],
       limitedBy: limiterOf[stage.kind],
-      voltageMeanV: meanOf(trace.voltagesV),
+      voltageMeanV: mean(integral(voltagesV), voltagesV),
       voltageSpreadV: spreadOf(trace.voltagesV, from, to),
       voltageStartV: median(trace.voltagesV.subarray(from, from + edge)),
       voltageEndV: median(trace.voltagesV.subarray(to - edge, to)),
-      currentMeanA: meanOf(trace.currentsA),
+      currentMeanA: mean(chargeAh, currentsA),
       currentSpreadA: spreadOf(trace.currentsA, from, to),
       currentStartA: median(trace.currentsA.subarray(from, from + edge)),
       currentEndA: median(trace.currentsA.subarray(to - edge, to)),
-      chargeAh: integral(trace.currentsA),
+      chargeAh,
       energyWh: ranges.reduce((sum, [a, b]) => sum + trapezoidOfProduct(elapsedS, voltagesV, currentsA, a, b, secondsPerHour), 0),
       ...taper,
       confidence: stage.confidence,
