@@ -53,16 +53,20 @@ function buildDiluteShare(rows: readonly (readonly [number, number])[]): (weight
 }
 
 function myhreDensity(weightFraction: number, temperatureC: number): number {
-  return (
-    evaluatePolynomial(
-      myhreCoefficients.map((row) => evaluatePolynomial(row, temperatureC)),
-      weightFraction,
-    ) / 1000
-  );
+  return myhreAt(temperatureC)(weightFraction);
 }
 
+/** The polynomial at one temperature, kg/l against mass fraction: of many strengths only the last few steps differ. */
+function myhreAt(temperatureC: number): (weightFraction: number) => number {
+  const coefficients = myhreCoefficients.map((row) => evaluatePolynomial(row, temperatureC));
+  return (weightFraction) => evaluatePolynomial(coefficients, weightFraction) / 1000;
+}
+
+/** By Horner's rule. */
 function evaluatePolynomial(coefficients: readonly number[], x: number): number {
-  return coefficients.reduceRight((sum, coefficient) => sum * x + coefficient, 0);
+  let sum = 0;
+  for (let power = coefficients.length - 1; power >= 0; power--) sum = sum * x + (coefficients[power] as number);
+  return sum;
 }
 
 /**
@@ -77,12 +81,20 @@ function evaluatePolynomial(coefficients: readonly number[], x: number): number 
  * fair, 0.0006 between 20 and 30 wt %. Source: Myhre 1998 and the dilute rows above.
  */
 export function densityOfAcid(weightFraction: number, temperatureC: number): number {
+  return densityAgainstStrength(temperatureC)(weightFraction);
+}
+
+/** As densityOfAcid, for many strengths at one temperature. */
+function densityAgainstStrength(temperatureC: number): (weightFraction: number) => number {
   const { weightFraction: w, temperatureC: t } = acidRange;
-  if (!(weightFraction >= w.low && weightFraction <= w.high)) return Number.NaN;
-  if (!(temperatureC >= t.low && temperatureC <= t.high)) return Number.NaN;
-  if (weightFraction >= diluteLimit) return myhreDensity(weightFraction, temperatureC);
-  const water = densityOfWater(temperatureC);
-  return water + (myhreDensity(diluteLimit, temperatureC) - water) * diluteShare(weightFraction);
+  if (!(temperatureC >= t.low && temperatureC <= t.high)) return () => Number.NaN;
+  const strong = myhreAt(temperatureC);
+  return (weightFraction) => {
+    if (!(weightFraction >= w.low && weightFraction <= w.high)) return Number.NaN;
+    if (weightFraction >= diluteLimit) return strong(weightFraction);
+    const water = densityOfWater(temperatureC);
+    return water + (strong(diluteLimit) - water) * diluteShare(weightFraction);
+  };
 }
 
 /**
@@ -93,7 +105,7 @@ export function densityOfAcid(weightFraction: number, temperatureC: number): num
  */
 export function weightFractionOfAcid(densityKgPerL: number, temperatureC: number): number {
   const { low, high } = acidRange.weightFraction;
-  return bisectRising((weightFraction) => densityOfAcid(weightFraction, temperatureC), densityKgPerL, low, high);
+  return bisectRising(densityAgainstStrength(temperatureC), densityKgPerL, low, high);
 }
 
 /**

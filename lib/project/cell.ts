@@ -147,13 +147,28 @@ export type CellSource =
  * so there is one answer; it obeys both limits exactly.
  */
 export function applySource(cell: Cell, state: CellState, at: CellState, source: CellSource, hours: number): void {
+  actOn(cell, state, at, source, chargeOhm(cell, at), minutesLeftAfter(hours), surfaceLeftAfter(hours));
+}
+
+/** Shares of the two polarisations that are left after so many hours. */
+const minutesLeftAfter = (hours: number): number => Math.exp(-hours / minutesH);
+const surfaceLeftAfter = (hours: number): number => Math.exp(-hours / surfaceH);
+
+/** As `applySource`, given what it shares with `flow`: the resistance at `at`, and what is left of both polarisations. */
+function actOn(
+  cell: Cell,
+  state: CellState,
+  at: CellState,
+  source: CellSource,
+  ohmAt: number,
+  minutesLeft: number,
+  surfaceLeft: number,
+): void {
   const { capacityAh, parameters } = cell;
   const gasScaleA = (capacityAh / 100) * (parameters.gassingMA / 1000) * Math.exp(gassingGrowth.perK * (at.temperatureC - 25));
-  const minutesLeft = Math.exp(-hours / minutesH);
-  const surfaceLeft = Math.exp(-hours / surfaceH);
   const backV = restVoltage(cell, at) + state.minutesV * minutesLeft + state.surfaceV * surfaceLeft;
   if (source.kind !== "off") {
-    const delayedOhm = Math.max(0, chargeOhm(cell, at) - ohmicOhmAh / capacityAh);
+    const delayedOhm = Math.max(0, ohmAt - ohmicOhmAh / capacityAh);
     const ohm = ohmicOhmAh / capacityAh + delayedOhm * (1 - minutesShare * minutesLeft - surfaceShare * surfaceLeft);
     state.cellV =
       source.kind === "held"
@@ -204,9 +219,22 @@ function solveVoltage(startV: number, backV: number, ohm: number, gasScaleA: num
  * @param isCharging  false where nothing is connected: hard sulphate dissolves only under charge
  */
 export function passTime(cell: Cell, state: CellState, at: CellState, hours: number, airC: number, isCharging: boolean): void {
-  const minutesLeft = Math.exp(-hours / minutesH);
-  const surfaceLeft = Math.exp(-hours / surfaceH);
-  const fullV = Math.max(0, chargeOhm(cell, at) - ohmicOhmAh / cell.capacityAh) * Math.max(0, state.reactionA);
+  flow(cell, state, at, hours, airC, isCharging, chargeOhm(cell, at), minutesLeftAfter(hours), surfaceLeftAfter(hours));
+}
+
+/** As `passTime`, given what it shares with `actOn`. */
+function flow(
+  cell: Cell,
+  state: CellState,
+  at: CellState,
+  hours: number,
+  airC: number,
+  isCharging: boolean,
+  ohmAt: number,
+  minutesLeft: number,
+  surfaceLeft: number,
+): void {
+  const fullV = Math.max(0, ohmAt - ohmicOhmAh / cell.capacityAh) * Math.max(0, state.reactionA);
   state.minutesV = minutesShare * fullV * (1 - minutesLeft) + state.minutesV * minutesLeft;
   state.surfaceV = surfaceShare * fullV * (1 - surfaceLeft) + state.surfaceV * surfaceLeft;
   const heatW = cell.cells * ((state.cellV - restVoltage(cell, at)) * state.reactionA + (state.cellV - thermoneutralV) * state.gassingA);
@@ -226,11 +254,14 @@ export function passTime(cell: Cell, state: CellState, at: CellState, hours: num
  */
 export function stepCell(cell: Cell, state: CellState, middle: CellState, source: CellSource, hours: number, airC: number): void {
   const isCharging = source.kind !== "off";
+  const [minutesLeft, surfaceLeft] = [minutesLeftAfter(hours), surfaceLeftAfter(hours)];
+  const startOhm = chargeOhm(cell, state);
   copyState(state, middle);
-  applySource(cell, middle, state, source, hours);
-  passTime(cell, middle, state, hours / 2, airC, isCharging);
-  applySource(cell, state, middle, source, hours);
-  passTime(cell, state, middle, hours, airC, isCharging);
+  actOn(cell, middle, state, source, startOhm, minutesLeft, surfaceLeft);
+  flow(cell, middle, state, hours / 2, airC, isCharging, startOhm, minutesLeftAfter(hours / 2), surfaceLeftAfter(hours / 2));
+  const middleOhm = chargeOhm(cell, middle);
+  actOn(cell, state, middle, source, middleOhm, minutesLeft, surfaceLeft);
+  flow(cell, state, middle, hours, airC, isCharging, middleOhm, minutesLeft, surfaceLeft);
 }
 
 /** Copies one state into another. Field by field: this runs some hundred thousand times a forecast. */
