@@ -32,7 +32,7 @@ beforeAll(async () => {
   workspace = join(root, "workspace");
   out = join(root, "site");
   plain = join(root, "plain/site");
-  writeLarge(workspace, { chargers: 3, tests: 5 });
+  writeLarge(workspace, { chargers: 3, tests: 4 });
   await build({ workspace, out });
 }, 180_000);
 afterAll(() => {
@@ -45,14 +45,19 @@ const inWorkspace = (path: string): string => join(workspace, path);
 const differing = (a: Map<string, Buffer>, b: Map<string, Buffer>): string[] =>
   [...new Set([...a.keys(), ...b.keys()])].filter((path) => !a.get(path)?.equals(b.get(path) ?? Buffer.from("none")));
 
-/** The site as a build makes it that keeps nothing of an earlier site. */
+let anew: { readonly workspace: Map<string, Buffer>; readonly site: Map<string, Buffer> } | undefined;
+
+/** The site as a build makes it that keeps nothing of an earlier site; of the same workspace it is made once. */
 async function asMadeAnew(): Promise<Map<string, Buffer>> {
+  const read = filesBelow(workspace);
+  if (anew !== undefined && differing(anew.workspace, read).length === 0) return anew.site;
   rmSync(join(root, "plain"), { recursive: true, force: true });
   mkdirSync(join(root, "plain"));
   for (const kind of ["tests", "test-results", "samples", "chargers", "charger-results", "forecasts"])
     cpSync(join(root, ".ampwitness", kind), join(root, "plain/.ampwitness", kind), { recursive: true });
   await build({ workspace, out: plain });
-  return filesBelow(plain);
+  anew = { workspace: read, site: filesBelow(plain) };
+  return anew.site;
 }
 
 /** Builds, and holds the site against one made anew. @returns the files that were written, and not kept */
@@ -101,7 +106,6 @@ describe("a site that is built again", { timeout: 180_000 }, () => {
     ["another price", () => edit("data/chargers/clover-brook-1.yaml", /amount: [\d.]+/, "amount: 1.50")],
     ["a correction", () => appendFileSync(inWorkspace("data/chargers/clover-brook-1.yaml"), correction)],
     ["a page of the site's own", () => writeFileSync(inWorkspace("content/about.md"), "---\ntitle: About\n---\nWords.\n")],
-    ["another title of the site", () => edit("data/site.yaml", "A thousand chargers", "A handful of chargers")],
     ["no address of the site", () => edit("data/site.yaml", /baseUrl: .*\n/, "")],
     ["a test that goes", () => rmSync(inWorkspace("data/tests/alder-brook-1-2"), { recursive: true })],
     ["a page that goes", () => rmSync(inWorkspace("content/about.md"))],
@@ -131,19 +135,21 @@ describe("a site that is built again", { timeout: 180_000 }, () => {
     await rebuilt();
     for (const name of readdirSync(join(root, ".ampwitness/sites"))) truncateSync(join(root, ".ampwitness/sites", name), 1000);
     await rebuilt();
-    rmSync(join(root, ".ampwitness"), { recursive: true });
-    expect(await build({ workspace, out })).toBe(0);
+    for (const kind of readdirSync(join(root, ".ampwitness")))
+      if (kind !== "forecasts") rmSync(join(root, ".ampwitness", kind), { recursive: true });
+    await rebuilt();
     expect(await rebuilt()).toEqual([]);
   });
 
   it("is right after a build that failed half-way, which leaves the last good one byte for byte", async () => {
     const good = filesBelow(out);
     writeFileSync(inWorkspace("content/wrong.md"), "---\ntitle: Wrong\n---\nSee [nothing](no-such-page/).\n");
-    edit("data/site.yaml", "A handful", "Another handful");
+    edit("data/site.yaml", "A thousand chargers", "A handful of chargers");
     expect(await build({ workspace, out })).toBe(1);
     expect(differing(filesBelow(out), good)).toEqual([]);
     rmSync(inWorkspace("content/wrong.md"));
-    await rebuilt();
+    // The other title is on every page.
+    expect(await rebuilt()).toContain("tests/birch-brook-1-1/index.html");
   });
 
   it("never shares a raw file with the workspace: what is written into the one does not reach the other", async () => {
