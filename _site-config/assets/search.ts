@@ -41,26 +41,26 @@ function entry(hit: Hit): HTMLLIElement {
 }
 
 async function search(words: string): Promise<void> {
-  if (!list || !status) return;
-  if (words.trim() === "") {
-    list.hidden = true;
-    list.replaceChildren();
-    status.textContent = "";
-    return;
-  }
+  let hits: Hit[] = [];
+  let message = "";
   try {
-    const found = await (await load()).debouncedSearch(words);
-    // null: a later key press has taken over.
-    if (found === null) return;
-    const hits = await Promise.all(found.results.slice(0, mostResults).map((result) => result.data()));
-    list.replaceChildren(...hits.map(entry));
-    list.hidden = hits.length === 0;
-    status.classList.toggle("unseen", hits.length > 0);
-    status.textContent = hits.length === 0 ? told.nothing(words) : told.found(found.results.length);
+    if (words.trim() !== "") {
+      const found = await (await load()).debouncedSearch(words);
+      // null: a later key press has taken over.
+      if (found === null) return;
+      hits = await Promise.all(found.results.slice(0, mostResults).map((result) => result.data()));
+      message = hits.length === 0 ? told.nothing(words) : told.found(found.results.length);
+    }
   } catch {
-    status.classList.remove("unseen");
-    status.textContent = told.needsServer;
+    message = told.needsServer;
   }
+  // A slower answer to older words must not stand in place of a newer one.
+  if (!list || !status || input?.value !== words) return;
+  list.replaceChildren(...hits.map(entry));
+  const hasHits = hits.length > 0;
+  list.hidden = !hasHits;
+  status.classList.toggle("unseen", hasHits);
+  status.textContent = message;
 }
 
 if (box && input) {

@@ -312,6 +312,32 @@ describe.skipIf(browser === undefined)("pages in a browser", async () => {
     await close();
   });
 
+  it("keeps the results of the newest words where an older search is answered later", async () => {
+    const { page, close } = await open("/");
+    const script = `
+      const hit = (title) => ({ url: "/", meta: { title } });
+      export const options = async () => {};
+      export const mergeIndex = async () => {};
+      export const debouncedSearch = async (words) => ({
+        results: [{ data: () => (words === "older" ? new Promise((answer) => (globalThis.answerOlder = () => answer(hit(words)))) : hit(words)) }],
+      });`;
+    await page.route("**/pagefind/pagefind.js", (route) => route.fulfill({ contentType: "text/javascript", body: script }));
+    const titles = () => page.locator("[data-search-results] a").allTextContents();
+    await page.locator("#search-words").fill("older");
+    await page.waitForFunction(() => "answerOlder" in globalThis);
+    await page.locator("#search-words").fill("newer");
+    await page.locator("[data-search-results] a").waitFor();
+    await page.evaluate("new Promise((done) => { answerOlder(); setTimeout(done); })");
+    expect(await titles()).toEqual(["newer"]);
+    await page.evaluate("delete globalThis.answerOlder");
+    await page.locator("#search-words").fill("older");
+    await page.waitForFunction(() => "answerOlder" in globalThis);
+    await page.locator("#search-words").fill("");
+    await page.evaluate("new Promise((done) => { answerOlder(); setTimeout(done); })");
+    expect(await titles()).toEqual([]);
+    await close();
+  });
+
   it("finds a reviewer's word, and leads to its page from any depth", async () => {
     const { page, complaints, close } = await open("/tests/lantern-first/");
     await page.locator("#search-words").fill("kettle");
