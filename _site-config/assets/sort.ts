@@ -15,12 +15,12 @@ function compareCells(a: string, b: string, kind: string, direction: Direction):
   return direction === "ascending" ? order : -order;
 }
 
-/** True where two values cannot be told apart, because their intervals overlap. */
+/** True where two values cannot be told apart, because their intervals overlap; one end alone leaves the other open. */
 function overlap(a: HTMLElement, b: HTMLElement): boolean {
-  const ends = [a.dataset.low, a.dataset.high, b.dataset.low, b.dataset.high];
-  if (ends.some((end) => end === undefined || end === "")) return false;
-  const [lowA, highA, lowB, highB] = ends.map(Number) as [number, number, number, number];
-  return lowA <= highB && lowB <= highA;
+  const [ofA, ofB] = [a, b].map(({ dataset: { value, low, high } }) =>
+    !value || !(low || high) ? undefined : [low ? Number(low) : -Infinity, high ? Number(high) : Infinity],
+  ) as [[number, number] | undefined, [number, number] | undefined];
+  return ofA !== undefined && ofB !== undefined && ofA[0] <= ofB[1] && ofB[0] <= ofA[1];
 }
 
 function sortTable(table: HTMLTableElement, heading: HTMLTableCellElement, status: HTMLElement): void {

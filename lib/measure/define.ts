@@ -7,7 +7,7 @@ export type Measured = {
   readonly value: number;
   /** Half of the published interval is this times the coverage factor; undefined where none can be defended. */
   readonly standardUncertainty?: number | undefined;
-  /** For an interval that is not symmetric: its ends, as they are. */
+  /** For an interval that is not symmetric: its ends, as they are; Infinity is an open one. */
   readonly interval?: { readonly low: number; readonly high: number } | undefined;
   readonly basis?: Figure["basis"];
   readonly evidence: readonly Evidence[];
@@ -74,13 +74,15 @@ export function toFigure<C>(definition: FigureDefinition<C>, of: string, context
   return {
     ...common,
     value: outcome.value,
-    low: outcome.interval?.low ?? (halfWidth === undefined ? null : outcome.value - halfWidth),
-    high: outcome.interval?.high ?? (halfWidth === undefined ? null : outcome.value + halfWidth),
+    low: endOf(outcome.interval?.low ?? (halfWidth === undefined ? null : outcome.value - halfWidth)),
+    high: endOf(outcome.interval?.high ?? (halfWidth === undefined ? null : outcome.value + halfWidth)),
     basis: outcome.basis ?? "measured",
     evidence: [...outcome.evidence],
     absent: null,
   };
 }
+
+const endOf = (end: number | null): number | null => (end === null || Number.isFinite(end) ? end : null);
 
 /** The standard uncertainty that a published figure's interval stands for; undefined where it has none. */
 export function standardUncertaintyOfFigure(figure: Figure, coverageFactor: number): number | undefined {

@@ -86,6 +86,7 @@ export type TargetOutcome =
   | { readonly kind: "unsettled"; readonly at: GrowthPoint; readonly why: string }
   | (NotReached & {
       readonly kind: "projected";
+      /** An end at Infinity is open: beyond what is projected, or never. */
       readonly hours: { readonly value: number; readonly low: number; readonly high: number };
       readonly connections: { readonly value: number; readonly low: number; readonly high: number } | null;
     })
@@ -216,6 +217,7 @@ export function describeConditions(reading: Pick<MeasuredReading, "values" | "ch
 type Outlook =
   | {
       readonly kind: "projected";
+      /** An end at Infinity is open: beyond what is projected, or never. */
       readonly hours: { readonly value: number; readonly low: number; readonly high: number };
       /** Null where connections differ too much in length to be counted. */
       readonly connections: { readonly value: number; readonly low: number; readonly high: number } | null;
@@ -273,18 +275,15 @@ function project(
   );
   switch (outlook.kind) {
     case "likely between": {
-      // Beyond what is projected the end is open; it is given as far as we go, and the reason says that it may never come.
-      const held = (hours: number): number => Math.min(hours, outlook.limitH);
       const { median, middle95 } = outlook.hours;
       const { connections } = outlook;
       return {
         kind: "projected",
-        hours: { value: held(median), low: Math.max(last.hours, middle95.low), high: held(middle95.high) },
-        connections:
-          connections === null || !Number.isFinite(connections.middle95.high)
-            ? null
-            : { value: connections.median, low: connections.middle95.low, high: connections.middle95.high },
-        why: outlook.why,
+        hours: { value: median, low: Math.max(last.hours, middle95.low), high: middle95.high },
+        connections: connections === null ? null : { value: connections.median, ...connections.middle95 },
+        why: outlook.isBeyondSeen
+          ? `${outlook.why}; the end is open, since nothing is said beyond ${outlook.limitH.toFixed(0)} h, ${furthestShare} times what was seen`
+          : outlook.why,
       };
     }
     case "not reachable as it goes":

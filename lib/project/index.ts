@@ -22,6 +22,6 @@ export { type ReadyCell, readyBy } from "./ready-by.ts";
 export { forecastReference, referenceCase } from "./reference-case.ts";
 export { cellReserveGPerAh, type FloatWindow, holdSeason, type SeasonAt } from "./season.ts";
 export { type ChargeMark, chargeMarks } from "./simulate.ts";
-export { exactly, type Range, type Spread } from "./spread.ts";
+export { exactly, type Middle, middleOfDraws, type Range, type Spread } from "./spread.ts";
 export { type StartShare, type StatedDensities, startShareFromDensity, startShareFromRestVoltage } from "./start-share.ts";
 export { type FullDensity, type GrowthVisit, projectToTarget, type ToTarget } from "./to-target.ts";

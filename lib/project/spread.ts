@@ -53,6 +53,19 @@ export function spreadOf(values: ArrayLike<number>, weights?: ArrayLike<number>)
   };
 }
 
+/** A middle and the ends of the middle 95 %; Infinity stands for "never". */
+export type Middle = { readonly value: number } & Range;
+
+/**
+ * The median and the middle 95 % of draws of equal weight, open above wherever a draw never comes: of some sixty draws one stands for about
+ * as much as the tail that is left out, so no draw that did come can close the interval.
+ * @returns NaN throughout for no draws
+ */
+export function middleOfDraws(draws: readonly number[]): Middle {
+  const { median, middle95 } = spreadOf(draws);
+  return { value: median, low: middle95.low, high: draws.includes(Number.POSITIVE_INFINITY) ? Number.POSITIVE_INFINITY : middle95.high };
+}
+
 /**
  * Quantiles of draws by weight, straight between the middles of neighbouring draws; beside "never" there is no between, and the nearer
  * draw is taken.

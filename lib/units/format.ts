@@ -27,12 +27,15 @@ export function decimalsFor(halfWidth: number): number {
 /** An ISO 4217 code, by form: money is never shown finer than the cent. */
 const isCurrency = (unit: string) => /^[A-Z]{3}$/.test(unit);
 
+/** How many decimals a number has as it is. */
+const decimalsOf = (value: number): number => (String(value).split(".")[1] ?? "").length;
+
 /** How a value without an interval is written: whole numbers as they are, money to the cent, the rest to four significant digits. */
 function formatAlone(value: number, unit: string, notation: Notation, significantDigits = 4): string {
   if (isCurrency(unit)) return formatNumber(value, 2, notation);
   if (Number.isInteger(value)) return formatNumber(value, 0, notation);
   const shown = Number(value.toPrecision(significantDigits));
-  return formatNumber(shown, (String(Math.abs(shown)).split(".")[1] ?? "").length, notation);
+  return formatNumber(shown, decimalsOf(shown), notation);
 }
 
 /** The parts of a figure that decide how it is written. */
@@ -49,9 +52,8 @@ export type FigureText = { readonly value: string; readonly interval: string | n
 export function figureText(figure: Showable, notation: Notation = english): FigureText {
   const { unit, value, low, high } = figure;
   if (value === null) return { value: notation.absence(figure.absent?.kind ?? "not stated"), interval: null };
-  const alone = withUnit(formatAlone(value, unit, notation), unit);
-  if (low === null || high === null) return { value: alone, interval: openInterval(low, high, unit, notation) };
-  if (!(high > low)) return { value: alone, interval: null };
+  if (low === null || high === null) return openText(value, low, high, unit, notation);
+  if (!(high > low)) return { value: withUnit(formatAlone(value, unit, notation), unit), interval: null };
 
   const decimals = shownDecimals(low, high, unit);
   const write = (number: number) => formatNumber(number, decimals, notation);
@@ -78,9 +80,15 @@ function shownDecimals(low: number, high: number, unit: string): number {
   return isCurrency(unit) && high >= 0.1 ? Math.min(2, decimals) : Math.min(12, decimals);
 }
 
-function openInterval(low: number | null, high: number | null, unit: string, notation: Notation): string | null {
-  if (low !== null) return notation.orMore(formatAlone(low, unit, notation));
-  return high === null ? null : notation.orLess(formatAlone(high, unit, notation));
+/** A value with one end of its interval, both with the digits that the way between them allows; with no end, alone. */
+function openText(value: number, low: number | null, high: number | null, unit: string, notation: Notation): FigureText {
+  const end = low ?? high ?? value;
+  if (end === value) return { value: withUnit(formatAlone(value, unit, notation), unit), interval: null };
+  const most = isCurrency(unit) && value >= 0.1 ? 2 : Math.max(decimalsOf(value), decimalsOf(end));
+  const decimals = Math.min(most, decimalsFor(Math.abs(value - end)));
+  const shown = formatNumber(end, decimals, notation);
+  const interval = low === null ? notation.orLess(shown) : notation.orMore(shown);
+  return { value: withUnit(formatNumber(value, decimals, notation), unit), interval };
 }
 
 /**

@@ -872,7 +872,7 @@ const index: SiteIndex = {
       mode: { id: "cold", name: "SNOW" },
       verdict: { sentence: "Much like the other mode.", weight: "caution" },
       figures: [
-        { ...figureOf({ id: "hours-to-target", label: "Hours to target", unit: "h", low: 50, high: 90 }, 70) },
+        { ...figureOf({ id: "hours-to-target", label: "Hours to target", unit: "h", low: 50, high: null }, 70) },
         absentFigure({ id: "connections-to-target", label: "Connections to target", unit: "" }, "not reached", "the test goes on"),
       ],
       claims: [],
@@ -881,7 +881,7 @@ const index: SiteIndex = {
     row(lanternTwo, lanternTest, {
       verdict: { sentence: "Much like the other lantern.", weight: "caution" },
       figures: [
-        { ...figureOf({ id: "hours-to-target", label: "Hours to target", unit: "h", low: 50, high: 90 }, 70) },
+        { ...figureOf({ id: "hours-to-target", label: "Hours to target", unit: "h", low: 50, high: null }, 70) },
         absentFigure({ id: "connections-to-target", label: "Connections to target", unit: "" }, "not reached", "the test goes on"),
       ],
       claims: [],

@@ -139,7 +139,7 @@ export class ResultsView {
       {},
       element("th", { scope: "row" }, link(chargerPath(mode.charger.id), mode.name)),
       cell(names.inTime, mark(answer.verdict, `${words.verdicts[answer.verdict]} `, share)),
-      cell(names.ready, hoursShown(answer.hoursToReady, answer.horizonH, speech)),
+      cell(names.ready, hoursShown(answer, speech)),
       cell(names.cost, ...this.#costOf(mode, answer)),
       element(
         "td",

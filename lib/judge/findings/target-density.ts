@@ -72,7 +72,7 @@ function judgeOutcome(outcome: TargetOutcome, context: TestContext): ReturnType<
       return openly(outcome.mixed, context, {
         verdict: "not reached yet",
         weight: "unsure",
-        sentence: `The battery did not come back to ${goal} kg/l in this test; as it goes it would take ${outcome.hours.low.toFixed(0)} to ${outcome.hours.high.toFixed(0)} h connected.`,
+        sentence: `The battery did not come back to ${goal} kg/l in this test; as it goes it would take ${tellHours(outcome.hours)}.`,
         why: [`projected ${outcome.why}`, ...abandoned],
         wouldSettle: "further connections until the target is read",
         figures,
@@ -99,6 +99,13 @@ function judgeOutcome(outcome: TargetOutcome, context: TestContext): ReturnType<
         doubts: [],
       });
   }
+}
+
+/** An open end is told as one: nobody knows whether the target ever comes. */
+function tellHours({ low, high }: { readonly low: number; readonly high: number }): string {
+  return Number.isFinite(high)
+    ? `${low.toFixed(0)} to ${high.toFixed(0)} h connected`
+    : `${low.toFixed(0)} h connected or more, and may never get there`;
 }
 
 type Judged = NonNullable<ReturnType<FindingDefinition["judge"]>>;

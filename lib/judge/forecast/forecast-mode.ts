@@ -13,6 +13,8 @@ import {
   forecastCharge,
   forecastReference,
   holdSeason,
+  type Middle,
+  middleOfDraws,
   type Range,
   type ReadyCell,
   readyBy,
@@ -23,7 +25,7 @@ import {
 import { printedFloatWindow } from "../float-window.ts";
 import type { OwnBattery } from "./battery-tests.ts";
 
-/** A distribution as published: null is "never within the horizon". */
+/** A distribution as published: null is "never within the horizon", and an interval is open above where any draw never gets there. */
 export type PublishedSpread = { readonly value: number | null; readonly low: number | null; readonly high: number | null };
 
 export type ModeForecast = {
@@ -119,11 +121,12 @@ export function forecastMode(question: ModeQuestion): ModeForecast {
 
 function referenceOf(behaviour: ChargerBehaviour): ModeForecast["reference"] {
   const forecast = forecastReference(behaviour);
+  const mainsKWh = forecast.draws.map(({ mainsWhTo }) => mainsWhTo["95 %"] / 1000);
   return {
     hours: hoursToMarks(forecast),
-    mainsKWh: scaled(published(forecast.mainsWhTo["95 %"]), 1 / 1000),
+    mainsKWh: published(middleOfDraws(mainsKWh)),
     drawsH: forecast.draws.map(({ hoursTo }) => finite(hoursTo["95 %"])),
-    drawsKWh: forecast.draws.map(({ mainsWhTo }) => finite(mainsWhTo["95 %"] / 1000)),
+    drawsKWh: mainsKWh.map(finite),
   };
 }
 
@@ -139,23 +142,22 @@ export function hoursOnOwnBattery(
   return hoursToMarks(forecastCharge({ beliefs, fit }, behaviour, chargeCase, { stopWhenSettled: true }));
 }
 
-function hoursToMarks({ hoursTo, reaches }: ChargeForecast): HoursToMark[] {
+function hoursToMarks({ draws, reaches }: ChargeForecast): HoursToMark[] {
   const marks = Object.keys(chargeMarks) as ChargeMark[];
-  return marks.map((mark) => ({ mark, hours: published(hoursTo[mark]), reaches: reaches[mark] }));
+  return marks.map((mark) => ({
+    mark,
+    hours: published(middleOfDraws(draws.map(({ hoursTo }) => hoursTo[mark]))),
+    reaches: reaches[mark],
+  }));
 }
 
-/** The middle and the ends of the middle 95 %; null stands for never. */
-function published({ median, middle95 }: Spread): PublishedSpread {
-  return { value: finite(median), low: finite(middle95.low), high: finite(middle95.high) };
+/** Null stands for never. */
+function published({ value, low, high }: Middle): PublishedSpread {
+  return { value: finite(value), low: finite(low), high: finite(high) };
 }
 
 function publishedIfKnown(spread: Spread | null): PublishedSpread | null {
-  return spread === null ? null : published(spread);
-}
-
-function scaled({ value, low, high }: PublishedSpread, by: number): PublishedSpread {
-  const of = (number: number | null): number | null => (number === null ? null : number * by);
-  return { value: of(value), low: of(low), high: of(high) };
+  return spread === null ? null : published({ value: spread.median, ...spread.middle95 });
 }
 
 function finite(value: number): number | null {

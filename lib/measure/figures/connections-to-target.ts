@@ -6,9 +6,9 @@ export const connectionsToTarget: FigureDefinition<TestContext> = {
   id: "connections-to-target",
   label: "Connections to target density",
   unit: "",
-  version: 3,
+  version: 4,
   explain:
-    "How many connections had begun when the target density was first read or, where the visits show the test's own stop rule, when it was met. A visit only says 'by now': the interval starts at the first connection after the visit before. Acid is read as found, at the top of the cells; a target met only after mixing by hand does not count. It is the owner's effort, not the charger's time. Not reached, it is projected with the hours, in connections as long as those seen.",
+    "How many connections had begun when the target density was first read or, where the visits show the test's own stop rule, when it was met. A visit only says 'by now': the interval starts at the first connection after the visit before. Acid is read as found, at the top of the cells; a target met only after mixing by hand does not count. It is the owner's effort, not the charger's time. Not reached, it is projected with the hours, in connections as long as those seen, and open above where they are.",
   formula: null,
   source:
     "Our definition: no standard defines it. Stop rule: three equal readings 15 min apart after IEC 60095-1 (from memory), one hour in other practice, or the test's own.",

@@ -7,9 +7,9 @@ export const hoursToTarget: FigureDefinition<TestContext> = {
   id: "hours-to-target",
   label: "Hours connected to target density",
   unit: "h",
-  version: 3,
+  version: 4,
   explain:
-    "Hours on charge by the visit that first read the target density or, where the visits show the test's own stop rule, that completed it; the interval starts at the hours of the visit before. Where the target was not reached it is projected: saturating and straight growth are weighed by how well they explain the visits, hydrometer steps and error allowed for; the middle and the middle 95 % are given, no further than three times the hours seen.",
+    "Hours on charge by the visit that first read the target density or, where the visits show the test's own stop rule, that completed it; the interval starts at the hours of the visit before. Where the target was not reached it is projected: saturating and straight growth are weighed by how well they explain the visits, hydrometer steps and error allowed for; the middle and the middle 95 % are given, no further than three times the hours seen: an interval that goes on beyond is open above.",
   formula: "d(h) = d₀ + a (1 − exp(−h/τ)), and straight growth with a knee, by marginal likelihood",
   source: "Our definition; docs/projection.md. The curve is the saturating form of NIST StRD Misra1a and BoxBOD.",
   checkedBy: ["NIST certified fits of the same form", "Small invented test records, counted by hand"],

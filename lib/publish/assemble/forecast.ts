@@ -28,32 +28,32 @@ const referenceWords = `a used flooded 12 V battery of ${referenceCase.ratedAh} 
 export const referenceMethods = [
   {
     id: "reference-hours",
-    version: 1,
+    version: 2,
     label: "Hours to a share of full, reference battery",
     unit: "h",
-    explain: `Hours on charge until ${referenceWords} holds 80 %, 95 % or 99 % of what it can. Every charger is forecast on this one battery, whatever it was tested on, by a simulator fitted to how the charger behaved in its recordings. What is not known of the charger, and what no label says of a battery, is drawn 64 times; the interval holds the middle 95 % of the draws.`,
+    explain: `Hours on charge until ${referenceWords} holds 80 %, 95 % or 99 % of what it can. Every charger is forecast on this one battery, whatever it was tested on, by a simulator fitted to how the charger behaved in its recordings. What is not known of the charger, and what no label says of a battery, is drawn 64 times; the interval holds the middle 95 % of the draws, and is open above where any of them does not get there within ${referenceCase.horizonH} h.`,
     formula: "median and middle 95 % of 64 fixed draws",
     source: "docs/projection.md: charge resistance after Copetti, Lorenzo and Chenlo 1993 (from memory), gassing after Schiffer 2007.",
     checkedBy: ["Generated campaigns with one test left out", "Closed forms: constant current, exponential taper"],
   },
   {
     id: "own-battery-hours",
-    version: 1,
+    version: 2,
     label: "Hours to a share of full, a battery of the bench",
     unit: "h",
     explain:
-      "Hours on charge until a battery of the bench, found as flat as before a test of this mode, holds 80 %, 95 % or 99 % of what it can. The simulator is fitted to the logs of that battery's charges, by this charger and by others: at most five, the nearest in time. What the logs leave open is drawn 64 times. Such a forecast is much surer than one for a battery that nobody logged; how much surer, the checks tell.",
+      "Hours on charge until a battery of the bench, found as flat as before a test of this mode, holds 80 %, 95 % or 99 % of what it can. The simulator is fitted to the logs of that battery's charges, by this charger and by others: at most five, the nearest in time. What the logs leave open is drawn 64 times; the interval is open above where any draw does not get there. Such a forecast is much surer than one for a battery that nobody logged; how much surer, the checks tell.",
     formula: "median and middle 95 % of 64 fixed draws",
     source: "docs/projection.md: least squares with normal priors over several logs.",
     checkedBy: ["Generated campaigns with one test left out"],
   },
   {
     id: "reference-energy",
-    version: 2,
+    version: 3,
     label: "Mains energy to 95 %, reference battery",
     unit: "kWh",
     explain:
-      "Energy from the mains until the reference battery holds 95 % of what it can, in the same draws as the hours. What a charger that stays connected takes after that is told in the month connected.",
+      "Energy from the mains until the reference battery holds 95 % of what it can, in the same draws as the hours, and open above where theirs is. What a charger that stays connected takes after that is told in the month connected.",
     formula: "DC energy over the efficiency, with standby where it is stated",
     source: "docs/projection.md.",
     checkedBy: ["Energy balance of the simulator"],
@@ -111,15 +111,21 @@ export function assembleForecast(
               ...hoursFigures("reference-hours", ", reference battery", modeId, forecast.reference.hours, [], evidence),
               figureOf(
                 "reference-energy",
-                "reference-energy/2",
+                "reference-energy/3",
                 "Mains energy to 95 %, reference battery",
                 "kWh",
                 modeId,
                 forecast.reference.mainsKWh,
-                [],
+                shortOf(forecast.reference.hours.find(({ mark }) => mark === "95 %")),
                 evidence,
               ),
-              ...referenceCosts(first, modeId, forecast.reference.mainsKWh, evidence),
+              ...referenceCosts(
+                first,
+                modeId,
+                forecast.reference.mainsKWh,
+                shortOf(forecast.reference.hours.find(({ mark }) => mark === "95 %")),
+                evidence,
+              ),
             ],
             drawsH: [...forecast.reference.drawsH],
             drawsKWh: [...forecast.reference.drawsKWh],
@@ -162,11 +168,26 @@ function hoursFigures(
   doubts: readonly string[],
   evidence: Figure["evidence"],
 ): Figure[] {
-  return hoursTo.map(({ mark, hours, reaches }) => {
-    const short = reaches < 1 ? [`in ${(100 * (1 - reaches)).toFixed(0)} % of the draws not within ${referenceCase.horizonH} h`] : [];
+  return hoursTo.map((toMark) => {
+    const { mark, hours } = toMark;
     const label = `Hours to ${mark === "full" ? "full (99 %)" : mark}${where}`;
-    return figureOf(`${method}-${mark.replace(/\s?%/, "")}`, `${method}/1`, label, "h", of, hours, [...doubts, ...short], evidence);
+    return figureOf(
+      `${method}-${mark.replace(/\s?%/, "")}`,
+      `${method}/2`,
+      label,
+      "h",
+      of,
+      hours,
+      [...doubts, ...shortOf(toMark)],
+      evidence,
+    );
   });
+}
+
+/** How often a mark is not reached, which leaves an interval open above; nothing where it always is. */
+function shortOf(toMark: HoursToMark | undefined): string[] {
+  if (toMark === undefined || toMark.reaches >= 1) return [];
+  return [`in ${(100 * (1 - toMark.reaches)).toFixed(0)} % of the draws not within ${referenceCase.horizonH} h`];
 }
 
 function classLabel(id: string): string {
@@ -204,6 +225,6 @@ function figureOf(
       absent: { kind: "not reached", why: `not within ${referenceCase.horizonH} h in half of the draws or more` },
       doubts: ["projected, not seen", ...doubts],
     };
-  // An interval with an end at "never" has no upper end that could be printed; the doubt says how often.
-  return { ...common, value, low: high === null ? null : low, high, absent: null, doubts: ["projected, not seen", ...doubts] };
+  // An end at "never" is open; the doubt says how often.
+  return { ...common, value, low, high, absent: null, doubts: ["projected, not seen", ...doubts] };
 }

@@ -13,18 +13,18 @@ export const runningCostId = "reference-running-cost";
 export const referenceCostMethods = [
   {
     id: runningCostId,
-    version: 1,
+    version: 2,
     label: "Running cost of the reference charge",
     unit: "currency of the price",
     explain:
       "What one charge of the reference battery costs once the charger is paid for: energy from the mains until 95 % at the site's price, and one visit of the owner where the site values their time.",
     formula: "E_mains · price per kWh + one visit",
-    source: "Our definition: no standard defines it. Interval: that of the energy (docs/projection.md).",
+    source: "Our definition: no standard defines it. Interval: that of the energy, open above where its is (docs/projection.md).",
     checkedBy: ["Worked by hand in a small test record"],
   },
   {
     id: "reference-cost",
-    version: 1,
+    version: 2,
     label: "Cost of the reference charge",
     unit: "currency of the price",
     explain:
@@ -39,14 +39,21 @@ export const referenceCostMethods = [
 /**
  * @param context  any test of the mode: price, uses, electricity and rates are read from it
  * @param mainsKWh  its energy from the mains until 95 %, null for never: a charge that stops short is no cheap one, but none
+ * @param short  the doubt that says how often it does, which leaves the cost open above
  * @param evidence  the recordings that the forecast rests on
  * @returns two figures, projected; absent with the reason where a price is not stated or the charge does not end
  */
-export function referenceCosts(context: TestContext, modeId: string, mainsKWh: PublishedSpread, evidence: readonly Evidence[]): Figure[] {
+export function referenceCosts(
+  context: TestContext,
+  modeId: string,
+  mainsKWh: PublishedSpread,
+  short: readonly string[],
+  evidence: readonly Evidence[],
+): Figure[] {
   const cost = costOf(context, mainsKWh);
   const currency = context.charger.price?.currency ?? "";
   const figureOf = (id: string, label: string, pick: (made: CostOfResult) => Estimate): Figure => {
-    const common = { id, of: `mode/${modeId}`, label, unit: currency, basis: "projected" as const, method: `${id}/1` };
+    const common = { id, of: `mode/${modeId}`, label, unit: currency, basis: "projected" as const, method: `${id}/2` };
     if ("absent" in cost)
       return {
         ...common,
@@ -58,15 +65,14 @@ export function referenceCosts(context: TestContext, modeId: string, mainsKWh: P
         doubts: [],
       };
     const { value, low, high } = pick(cost.made);
-    const isBounded = mainsKWh.low !== null && mainsKWh.high !== null;
     return {
       ...common,
       value,
-      low: isBounded ? low : null,
-      high: isBounded ? high : null,
+      low,
+      high: mainsKWh.high === null ? null : high,
       evidence: [...evidence, context.recordEvidence],
       absent: null,
-      doubts: ["projected, not seen", ...cost.doubts],
+      doubts: ["projected, not seen", ...short, ...cost.doubts],
     };
   };
   return [

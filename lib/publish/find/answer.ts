@@ -9,7 +9,7 @@ import {
   whatIsAgainst,
 } from "../../project/index.ts";
 import { bulkCurrentOf, deadlinesH, peakVoltageOf, type ReadyVerdict, readyMark, verdictOf } from "../../project/ready-by.ts";
-import { spreadOf } from "../../project/spread.ts";
+import { type Middle, middleOfDraws } from "../../project/spread.ts";
 import type { Reason } from "../words/en/find.ts";
 import type { AskedMode } from "./asked-and-apart.ts";
 import { mayBeFrozen } from "./cautions.ts";
@@ -23,9 +23,6 @@ const cellDraws = 32;
 /** The battery and the time asked for, as the forecast takes them. */
 export type Task = { readonly question: Question; readonly start: StartOfCharge; readonly hoursLeft: number };
 
-/** A middle and the ends of the middle 95 % of the draws; Infinity is "not within the hours looked at". */
-export type Middle = { readonly value: number; readonly low: number; readonly high: number };
-
 export type Answer = {
   readonly probability: number;
   readonly verdict: ReadyVerdict;
@@ -33,6 +30,9 @@ export type Answer = {
   readonly because: readonly Reason[];
   /** Whether draw k is ready in time; draw k met the same battery with every charger. */
   readonly inTime: readonly boolean[];
+  /** How many of the draws are not ready within the hours looked at. */
+  readonly neverReady: number;
+  /** Infinity is "not within the hours looked at". */
   readonly hoursToReady: Middle;
   /** From the mains until the battery is full, the charger is off for good, or the hours looked at are over, kWh. */
   readonly mainsKWh: Middle;
@@ -91,8 +91,9 @@ export function answerOf({ question, start, hoursLeft }: Task, { behaviour }: As
     verdict: because.length > 0 ? "not advised" : verdictOf(probability),
     because,
     inTime,
-    hoursToReady: middleOf(hours),
-    mainsKWh: middleOf(draws.map(({ whole }) => whole.mainsWh / 1000)),
+    neverReady: hours.filter((hoursToReady) => !Number.isFinite(hoursToReady)).length,
+    hoursToReady: middleOfDraws(hours),
+    mainsKWh: middleOfDraws(draws.map(({ whole }) => whole.mainsWh / 1000)),
     horizonH,
   };
 }
@@ -117,11 +118,6 @@ function reasonsAgainstCharging({ question, start }: Task, behaviour: ChargerBeh
     peakVoltageOf(behaviour) / cellsOf(voltageV),
   );
   return isFrost ? [{ id: "may-be-frozen" }, ...others] : others;
-}
-
-function middleOf(values: readonly number[]): Middle {
-  const { median, middle95 } = spreadOf(values);
-  return { value: median, ...middle95 };
 }
 
 /**

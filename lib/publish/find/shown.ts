@@ -1,7 +1,9 @@
 /** An answer's numbers as a reader sees them. */
+
+import type { Middle } from "../../project/spread.ts";
 import { withUnit } from "../../units/format.ts";
 import type { Formats } from "../../units/formats.ts";
-import type { Answer, Middle } from "./answer.ts";
+import type { Answer } from "./answer.ts";
 import type { FindSpeech } from "./find-speech.ts";
 
 /** What stands behind a verdict: its percentage; nothing where the charger is not advised, since it is then no matter of time. */
@@ -15,13 +17,20 @@ const finestTold = 0.02;
 /** The probability of a forecast, here and in the matrix on a charger's page. */
 export const percentShown = (probability: number, { formatProbability }: Formats): string => formatProbability(probability, finestTold);
 
-/** Hours with the middle 95 % of the draws; "never" is said with the hours that were looked at. */
-export function hoursShown({ value, low, high }: Middle, horizonH: number, { formats, words }: FindSpeech): string {
+type Ready = Pick<Answer, "hoursToReady" | "horizonH" | "neverReady" | "inTime">;
+
+/** Hours with the middle 95 % of the draws; open above, and with their count, where some are not ready within the hours that were looked at. */
+export function hoursShown(
+  { hoursToReady: { value, low, high }, horizonH, neverReady, inTime }: Ready,
+  { formats, words }: FindSpeech,
+): string {
   const { formatFigure, formatNumber } = formats;
-  const never = words.shown.notWithin(formatNumber(horizonH, 0));
-  if (!Number.isFinite(value)) return Number.isFinite(low) ? words.shown.halfNever(never, formatFigure(figure(low, "h"))) : never;
-  if (!Number.isFinite(high)) return words.shown.someNever(formatFigure(figure(value, "h")), formatFigure(figure(low, "h")), never);
-  return formatFigure({ ...figure(value, "h"), low, high });
+  const within = formatNumber(horizonH, 0);
+  const never = words.shown.notWithin(within, neverReady, inTime.length);
+  if (neverReady === inTime.length) return never;
+  if (!Number.isFinite(value)) return words.shown.atBest(formatFigure(figure(low, "h")), never);
+  const shown = formatFigure({ ...figure(value, "h"), low, high: Number.isFinite(high) ? high : null });
+  return neverReady === 0 ? shown : words.shown.someNever(shown, never);
 }
 
 /** Energy with its interval. */

@@ -42,7 +42,7 @@ export function renderFindPage(results: ResultsFolder, language: Language): stri
               <strong>{lead}</strong>
             ),
             (forecast) => (
-              <MethodLink method="reference-hours/1">{forecast}</MethodLink>
+              <MethodLink method="reference-hours/2">{forecast}</MethodLink>
             ),
           )}
         </p>

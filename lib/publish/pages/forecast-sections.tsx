@@ -21,7 +21,7 @@ export function ReferenceSection({ mode, forecast, find }: Props & { readonly fi
     <>
       <p>
         {words.projectedFor(<Said text={forecast.reference.words} />, (how) => (
-          <MethodLink method="reference-hours/1">{how}</MethodLink>
+          <MethodLink method="reference-hours/2">{how}</MethodLink>
         ))}
       </p>
       <FiguresTable caption={words.onReference(mode)} figures={forecast.reference.figures} find={find} />

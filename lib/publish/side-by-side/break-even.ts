@@ -65,14 +65,27 @@ function pairStatement(a: Ready, b: Ready, { words }: SideSpeech): Statement {
     cheaper: cheaper.name,
   });
   const charges = (use = 0): string => fillCounted(words.charges, Math.ceil(use), words.language);
-  if (ever.length < (1 - agreed) * count) return { sign: "≠", words: fill(words.neverEarned, { bought }) };
-  if (ever.length < agreed * count)
-    return {
-      sign: "≈",
-      words: fill(words.unsureEarned, { bought, ever: ever.length, draws: count, best: charges(ever[0]) }),
-    };
-  const [low, high] = [uses[Math.floor(0.025 * count)], ever[Math.min(ever.length, Math.ceil(0.975 * count)) - 1]];
-  return { sign: "≠", words: fill(words.earned, { bought, low: Math.ceil(low ?? 0), high: charges(high) }) };
+  const never = count - ever.length;
+  // No draw in which it is earned back can close an interval beside one in which it never is.
+  const earned = never > 0 ? words.earnedOrNever : words.earned;
+  const unsure = never > agreed * count ? words.neverEarned : words.unsureEarned;
+  const statement = ever.length < agreed * count ? unsure : earned;
+  const [low = 0, high] = [uses[Math.floor(0.025 * count)], uses[Math.ceil(0.975 * count) - 1]];
+  const all = dearer.runs.length;
+  return {
+    sign: statement === words.unsureEarned ? "≈" : "≠",
+    words: fill(statement + (count < all ? words.bothFill : ""), {
+      bought,
+      draws: count,
+      all,
+      ever: ever.length,
+      never,
+      best: charges(ever[0]),
+      low: Math.ceil(low),
+      least: charges(low),
+      high: charges(high),
+    }),
+  };
 }
 
 function whyMissing({ price, reference }: Buyable, { words, tell }: SideSpeech): string {

@@ -21,6 +21,12 @@ describe("the published form of a figure", () => {
     expect(publish({ value: 5, standardUncertainty: 9, interval: { low: 4, high: 11 }, evidence })).toMatchObject({ low: 4, high: 11 });
   });
 
+  it("publishes an open end as absent, and keeps the other", () => {
+    const open = publish({ value: 5, interval: { low: 4, high: Number.POSITIVE_INFINITY }, evidence });
+    expect(open).toMatchObject({ low: 4, high: null });
+    expect(figure.parse(open)).toEqual(open);
+  });
+
   it("has no interval where none can be defended, which is not one of no width", () => {
     expect(publish({ value: 5, evidence })).toMatchObject({ value: 5, low: null, high: null, absent: null });
   });

@@ -118,7 +118,9 @@ describe("whether the target is reached", () => {
     expect(outcome.hours.low).toBeLessThan(20 * Math.log(14));
     expect(outcome.hours.high).toBeGreaterThan(20 * Math.log(14));
     expect(outcome.hours.low).toBeGreaterThanOrEqual(40);
-    expect(outcome.hours.high).toBeLessThanOrEqual(3 * 40);
+    // More than 2.5 % of the curves are not there by 120 h, three times what was seen: the end is open.
+    expect(outcome.hours.high).toBe(Number.POSITIVE_INFINITY);
+    expect(outcome.why).toContain("nothing is said beyond 120 h");
   });
 
   it("is not reachable where the curve levels off below the target", () => {

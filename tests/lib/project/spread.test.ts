@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { quantiles, rangeOf, spreadOf } from "../../../lib/project/spread.ts";
+import { middleOfDraws, quantiles, rangeOf, spreadOf } from "../../../lib/project/spread.ts";
 
 const never = Number.POSITIVE_INFINITY;
 
@@ -21,6 +21,13 @@ describe("quantiles of draws", () => {
     expect(median).toBe(5.5);
     expect(middle90.high).toBe(never);
     expect(spreadOf([never, never]).median).toBe(never);
+  });
+
+  it("are open above where a single draw of 64 never comes, and closed where all do", () => {
+    const came = Array.from({ length: 63 }, (_, i) => i);
+    expect(middleOfDraws([...came, never])).toMatchObject({ value: 31.5, high: never });
+    expect(middleOfDraws([...came, 63]).high).toBeLessThan(63);
+    expect(middleOfDraws([]).value).toBeNaN();
   });
 
   it("follow the weights: a draw of weight 3 counts as three", () => {

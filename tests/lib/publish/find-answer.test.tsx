@@ -108,7 +108,7 @@ describe("an answer", () => {
     expect(late.verdict).toBe("will not");
     expect(late.hoursToReady.value).toBeGreaterThan(2);
     const never = answerTo({ ...defaultQuestion, ratedAh: 200, flat: "very-flat" }, 2, threeStage(0.5));
-    expect(hoursShown(never.hoursToReady, never.horizonH, english)).toBe("not within 48 h");
+    expect(hoursShown(never, english)).toBe("not within 48 h");
   });
 
   it("works the most promising out first, and those whose current is too high for the battery last", () => {
@@ -126,9 +126,14 @@ describe("numbers shown", () => {
   const energy = { value: 0.8, low: 0.7, high: 1.1 };
   it("keeps the ends of an interval, and says where it has none", () => {
     expect(energyShown(energy, english.formats)).toBe("0.80\u202FkWh (0.70 to 1.10)");
-    expect(hoursShown({ value: 10, low: 8, high: Number.POSITIVE_INFINITY }, 48, english)).toMatch(
-      /^10\u202Fh \(from 8\u202Fh; in some draws not within 48 h\)$/,
-    );
+    const ready = (value: number, low: number, neverReady: number) =>
+      hoursShown(
+        { hoursToReady: { value, low, high: Number.POSITIVE_INFINITY }, neverReady, horizonH: 48, inTime: Array(64).fill(true) },
+        english,
+      );
+    expect(ready(10, 8, 3)).toBe("10\u202Fh (8 or more); not within 48 h in 3 of 64 draws");
+    expect(ready(Number.POSITIVE_INFINITY, 30, 40)).toBe("30\u202Fh at best; not within 48 h in 40 of 64 draws");
+    expect(ready(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, 64)).toBe("not within 48 h");
   });
   it("turns energy into money only at a stated price", () => {
     expect(moneyShown(energy, 0.3, "EUR", english)).toBe("0.24\u202FEUR (0.21 to 0.33)");

@@ -47,7 +47,14 @@ describe("what pays off", () => {
       "∦ A is not comparable because it leaves the reference battery short in half of the draws or more",
     ]);
     expect(told(buyable("A", 80, [...forty(0.5).slice(0, 39), null]), buyable("B", 30, forty(1)))).toEqual([
-      "≠ A costs 50.00 EUR more to buy than B, and has earned that back by the energy it saves after 200 to 200 charges",
+      "≠ A costs 50.00 EUR more to buy than B, and has earned that back by the energy it saves after 200 to 200 charges; counted are the 39 of 40 draws in which both fill the battery",
+    ]);
+  });
+
+  it("is open above where some draws never earn it back: no draw that does can close it", () => {
+    const oneNever = [...forty(0.5).slice(0, 39), 1.5];
+    expect(told(buyable("A", 80, oneNever), buyable("B", 30, forty(1.5)))).toEqual([
+      "≠ A costs 50.00 EUR more to buy than B, and has earned that back by the energy it saves after 100 charges or more, in 1 of 40 draws never",
     ]);
   });
 

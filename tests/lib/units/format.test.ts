@@ -73,6 +73,13 @@ describe("a figure", () => {
     expect(formatFigure(figure(40, null, 48, "h"))).toBe(`40${thin}h (48 or less)`);
   });
 
+  it("gives a value with one end the digits that the way between them allows", () => {
+    expect(formatFigure(figure(14.1401526, 8.2345678, null, "h"))).toBe(`14.1${thin}h (8.2 or more)`);
+    expect(formatFigure(figure(0.70359, 0.41234, null, "EUR"))).toBe(`0.70${thin}EUR (0.41 or more)`);
+    expect(formatFigure(figure(523.4, 210.9, null, "h"))).toBe(`520${thin}h (210 or more)`);
+    expect(formatFigure(figure(14.14015, 14.14015, null, "h"))).toBe(`14.14${thin}h`);
+  });
+
   it("is its kind of absence in words, never a zero", () => {
     expect(formatFigure({ ...figure(null, null, null), absent: { kind: "not reached", why: "the test goes on" } })).toBe("not reached");
   });

@@ -42,6 +42,11 @@ export const findings = {
       de: "Die Batterie zeigte ihre Zieldichte von {goal} kg/l bei Besuch {visit}, doch nach der Abschlussregel dieses Tests änderte sich die Dichte noch.",
     },
     {
+      en: "The battery did not come back to {goal} kg/l in this test; as it goes it would take {fromH} h connected or more, and may never get there.",
+      pl: "Akumulator nie wrócił w tym teście do {goal} kg/l; w tym tempie trwałoby to {fromH} h podłączenia lub więcej i może nigdy nie nastąpić (prognoza).",
+      de: "Die Batterie kam in diesem Test nicht auf {goal} kg/l zurück; so weiter würde es {fromH} h am Ladegerät oder mehr dauern, und vielleicht kommt sie nie so weit (Hochrechnung).",
+    },
+    {
       en: "The battery did not come back to {goal} kg/l in this test; as it goes it would take {fromH} to {toH} h connected.",
       pl: "Akumulator nie wrócił w tym teście do {goal} kg/l; w tym tempie trwałoby to od {fromH} do {toH} h podłączenia (prognoza).",
       de: "Die Batterie kam in diesem Test nicht auf {goal} kg/l zurück; so weiter würde es {fromH} bis {toH} h am Ladegerät dauern (Hochrechnung).",

@@ -140,9 +140,9 @@ export const methodSources = {
       de: "Unsere Festlegung: Unordnung reicht bis zu drei üblichen Abständen.",
     },
     {
-      en: "Our definition: no standard defines it. Interval: that of the energy (docs/projection.md).",
-      pl: "Nasza definicja: nie określa tego żadna norma. Przedział: taki jak energii (docs/projection.md).",
-      de: "Unsere Festlegung: Keine Norm legt es fest. Intervall: das der Energie (docs/projection.md).",
+      en: "Our definition: no standard defines it. Interval: that of the energy, open above where its is (docs/projection.md).",
+      pl: "Nasza definicja: nie określa tego żadna norma. Przedział: taki jak energii, u góry otwarty tak jak ona (docs/projection.md).",
+      de: "Unsere Festlegung: Keine Norm legt es fest. Intervall: das der Energie, wie dieses nach oben offen (docs/projection.md).",
     },
     {
       en: "Our definition: no standard defines it. Intervals: each input moved alone, root of the sum of squares on either side (JCGM 100, 5.1.2).",

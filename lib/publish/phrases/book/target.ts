@@ -45,11 +45,20 @@ const outlooks = [
   },
 ] as const satisfies readonly Phrase[];
 
-const weighed = {
+const weights = {
   en: "{levelling} % of the weight lies on curves that level off, {straight} % on growth that is straight so far",
   pl: "{levelling} % wagi przypada na krzywe, które się wypłaszczają, {straight} % na wzrost jak dotąd prostoliniowy",
   de: "{levelling} % des Gewichts liegen auf Kurven, die abflachen, {straight} % auf bisher geradem Anstieg",
 } as const satisfies Phrase;
+
+const weighed = [
+  weights,
+  {
+    en: "{weights:weights}; the end is open, since nothing is said beyond {hours} h, {times} times what was seen",
+    pl: "{weights}; koniec jest otwarty, bo poza {hours} h, {times} razy dłużej, niż obserwowano, nic się nie mówi",
+    de: "{weights}; das Ende ist offen, weil über {hours} h, das {times}-Fache des Gesehenen, hinaus nichts gesagt wird",
+  },
+] as const satisfies readonly Phrase[];
 
 const ruleWords = [
   {
@@ -65,7 +74,7 @@ export const target = {
     ...outlooks,
     ...ruleWords,
     ...conditions,
-    weighed,
+    ...weighed,
     { en: "projected {weighed:weighed}", pl: "prognoza: {weighed}", de: "hochgerechnet: {weighed}" },
     { en: "projected, not seen", pl: "prognoza, nie obserwacja", de: "hochgerechnet, nicht gesehen" },
     {
@@ -146,7 +155,8 @@ export const target = {
     },
   ],
   outlook: outlooks,
-  weighed: [weighed],
+  weighed,
+  weights: [weights],
   ruleMoved: ruleWords,
   asked: [
     {

@@ -112,9 +112,10 @@ export const find: typeof source = {
   },
 
   shown: {
-    notWithin: (hours) => `nicht binnen ${hours} h`,
-    halfNever: (never, best) => `${never} in mindestens der Hälfte der Ziehungen; bestenfalls ${best}`,
-    someNever: (middle, low, never) => `${middle} (ab ${low}; in manchen Ziehungen ${never})`,
+    notWithin: (hours, never, draws) =>
+      never === draws ? `nicht binnen ${hours} h` : `nicht binnen ${hours} h in ${never} von ${draws} Ziehungen`,
+    atBest: (best, never) => `bestenfalls ${best}; ${never}`,
+    someNever: (ready, never) => `${ready}; ${never}`,
     range: (low, high) => ` (${low} bis ${high})`,
   },
 

@@ -102,6 +102,9 @@ export const sideBySide: typeof source = {
   unsureEarned:
     "{bought}; ob die gesparte Energie das wieder einbringt, ist nicht feststellbar: in {ever} von {draws} Ziehungen tut sie es, bestenfalls nach {best}",
   earned: "{bought} und hat das durch die gesparte Energie nach {low} bis {high} wieder eingebracht",
+  earnedOrNever:
+    "{bought} und hat das durch die gesparte Energie nach {least} oder mehr wieder eingebracht, in {never} von {draws} Ziehungen nie",
+  bothFill: "; gezählt sind die {draws} von {all} Ziehungen, in denen beide die Batterie füllen",
   charges: { one: "{count}\u202FLadung", other: "{count}\u202FLadungen" },
   noPrice: "sein Preis ist nicht angegeben",
   noEnergyPrice: "ein Energiepreis ist nicht angegeben",

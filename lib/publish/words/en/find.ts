@@ -107,9 +107,10 @@ export const find = {
   },
 
   shown: {
-    notWithin: (hours: string) => `not within ${hours} h`,
-    halfNever: (never: string, best: string) => `${never} in half of the draws or more; ${best} at best`,
-    someNever: (middle: string, low: string, never: string) => `${middle} (from ${low}; in some draws ${never})`,
+    notWithin: (hours: string, never: number, draws: number) =>
+      never === draws ? `not within ${hours} h` : `not within ${hours} h in ${never} of ${draws} draws`,
+    atBest: (best: string, never: string) => `${best} at best; ${never}`,
+    someNever: (ready: string, never: string) => `${ready}; ${never}`,
     range: (low: string, high: string) => ` (${low} to ${high})`,
   },
 

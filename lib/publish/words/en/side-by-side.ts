@@ -103,6 +103,8 @@ export const sideBySide = {
   unsureEarned:
     "{bought}; whether the energy it saves earns that back cannot be told: in {ever} of {draws} draws it does, after {best} at best",
   earned: "{bought}, and has earned that back by the energy it saves after {low} to {high}",
+  earnedOrNever: "{bought}, and has earned that back by the energy it saves after {least} or more, in {never} of {draws} draws never",
+  bothFill: "; counted are the {draws} of {all} draws in which both fill the battery",
   charges: { one: "{count}\u202Fcharge", other: "{count}\u202Fcharges" } satisfies Forms as Forms,
   noPrice: "no price of it is stated",
   noEnergyPrice: "no price of energy is stated",

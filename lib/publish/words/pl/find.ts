@@ -112,9 +112,10 @@ export const find: typeof source = {
   },
 
   shown: {
-    notWithin: (hours) => `nie w ciągu ${hours} h`,
-    halfNever: (never, best) => `${never} w co najmniej połowie losowań; najlepiej ${best}`,
-    someNever: (middle, low, never) => `${middle} (od ${low}; w niektórych losowaniach ${never})`,
+    notWithin: (hours, never, draws) =>
+      never === draws ? `nie w ciągu ${hours} h` : `nie w ciągu ${hours} h w ${never} z ${draws} losowań`,
+    atBest: (best, never) => `najlepiej ${best}; ${never}`,
+    someNever: (ready, never) => `${ready}; ${never}`,
     range: (low, high) => ` (${low} do ${high})`,
   },
 

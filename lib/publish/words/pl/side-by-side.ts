@@ -105,6 +105,8 @@ export const sideBySide: typeof source = {
   neverEarned: "{bought}, a zaoszczędzona energia tego nie zwraca",
   unsureEarned: "{bought}; czy zaoszczędzona energia to zwróci, nie da się ustalić: zwraca w {ever} z {draws} losowań, najlepiej po {best}",
   earned: "{bought}, co zaoszczędzona energia zwraca po {low} do {high}",
+  earnedOrNever: "{bought}, co zaoszczędzona energia zwraca po {least} lub więcej, a w {never} z {draws} losowań nigdy",
+  bothFill: "; liczy się {draws} z {all} losowań, w których oba napełniają akumulator",
   charges: {
     one: "{count}\u202Fładowaniu",
     few: "{count}\u202Fładowaniach",

@@ -7,8 +7,8 @@ const electricity = { pricePerKWh: 0.2, currency: "EUR", on: "2026-01-01" };
 const energy = { value: 1, low: 0.9, high: 1.2 };
 const evidence = [{ file: "data/tests/first/logs/day-1.csv", sha256: "0".repeat(64) }];
 type Spread = Parameters<typeof referenceCosts>[2];
-const costs = (parts: Parameters<typeof contextOf>[0], mainsKWh: Spread = energy) =>
-  referenceCosts(contextOf(parts), "car", mainsKWh, evidence);
+const costs = (parts: Parameters<typeof contextOf>[0], mainsKWh: Spread = energy, short: readonly string[] = []) =>
+  referenceCosts(contextOf(parts), "car", mainsKWh, short, evidence);
 
 describe("the reference charge's cost", () => {
   it("is 1 kWh at 0.20 EUR to run, 0.18 to 0.24, and 50 EUR over 100 uses beside it, by hand", () => {
@@ -36,12 +36,14 @@ describe("the reference charge's cost", () => {
     expect(costs({ site: { electricity, ownersTime } })[0]).toMatchObject({ value: expect.closeTo(2.2, 9) });
   });
 
-  it("shows no interval where the energy has an open end, and no cost where the charge does not end or no price is stated", () => {
-    expect(costs({ site: { electricity } }, { ...energy, high: null })[0]).toMatchObject({
-      value: expect.closeTo(0.2, 9),
-      low: null,
-      high: null,
-    });
+  it("is open above where the energy is, and says how often, and is no cost where the charge does not end or no price is stated", () => {
+    const often = "in 17 % of the draws not within 72 h";
+    for (const open of costs({ site: { electricity } }, { ...energy, high: null }, [often])) {
+      expect(open.high, open.id).toBeNull();
+      expect(open.low, open.id).toBeLessThan(open.value ?? 0);
+      expect(open.doubts, open.id).toContain(often);
+    }
+    expect(costs({ site: { electricity } }, { ...energy, high: null })[0]?.low).toBeCloseTo(0.18, 9);
     const short = costs({ site: { electricity } }, { value: null, low: 30, high: null });
     expect(short.map(({ absent }) => absent?.kind)).toEqual(["not reached", "not reached"]);
     expect(costs({ charger: { price: undefined }, site: { electricity } })[0]).toMatchObject({ absent: { kind: "not stated" } });
