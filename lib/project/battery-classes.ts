@@ -1,5 +1,6 @@
 /** The batteries a buyer has, and the limits within which a charger suits them. All common practice; a battery's own sheet comes first. */
 import { freezingPointC, frostWarningDensity } from "../electrochem/freezing.ts";
+import { formatNumber, formatStated } from "../units/format.ts";
 import type { Construction } from "./battery-priors.ts";
 import type { Range } from "./spread.ts";
 
@@ -61,9 +62,9 @@ export function againstWords(against: Against): string {
     case "sealed-flat":
       return "a sealed battery this flat needs its maker's own procedure, watched";
     case "sealed-voltage":
-      return `it goes up to ${against.peakV.toFixed(1)} V (12 V battery), and a sealed battery commonly gets no more than ${against.limitV.toFixed(1)} V: it dries out and may heat`;
+      return `it goes up to ${formatNumber(against.peakV, 1)} V (12 V battery), and a sealed battery commonly gets no more than ${formatNumber(against.limitV, 1)} V: it dries out and may heat`;
     case "current":
-      return `${against.currentA.toFixed(1)} A is more than such a battery should get (${against.mostA.toFixed(1)} A, ${against.share} of its capacity)`;
+      return `${formatNumber(against.currentA, 1)} A is more than such a battery should get (${formatNumber(against.mostA, 1)} A, ${formatStated(against.share, "")} of its capacity)`;
   }
 }
 

@@ -130,7 +130,7 @@ export class ResultsView {
     const cell = (label: string, ...children: readonly Child[]) => element("td", { "data-label": label }, ...children);
     const tooHigh = voltageWarning(question.kind, cellsOf(question.voltageV), mode.behaviour, speech);
     const warnings = [
-      ...answer.because.map((reason) => sentence(words.against(reason))),
+      ...answer.because.map((reason) => sentence(words.against(reason, formats))),
       ...(tooHigh === undefined ? [] : [tooHigh]),
       ...beyondEvidence(question, mode, speech),
     ];

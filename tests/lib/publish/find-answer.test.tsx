@@ -69,7 +69,7 @@ describe("a question that is a cell of a charger page's matrix", () => {
       expect(answers.map(({ probability, verdict }) => ({ probability, verdict }))).toEqual(
         cells.flatMap(({ deadlines }) => deadlines.map(({ probability, verdict }) => ({ probability, verdict }))),
       );
-      expect(answers.map(({ because }) => because.map(english.words.against))).toEqual(
+      expect(answers.map(({ because }) => because.map((reason) => english.words.against(reason, english.formats)))).toEqual(
         cells.flatMap(({ because, deadlines }) => deadlines.map(() => because)),
       );
       expect(answers.map((answer) => `${answer.verdict} ${sureShown(answer, english.formats)}`)).toEqual(shownOnPage);

@@ -143,23 +143,23 @@ export const forecast = {
     },
     {
       en: "its acid may be frozen: a frozen battery must not be charged; thaw it and look for cracks first",
-      pl: "elektrolit może być zamarznięty: zamarzniętego akumulatora nie wolno ładować; najpierw rozmrozić i sprawdzić, czy nie ma pęknięć",
-      de: "ihre Säure kann gefroren sein: Eine gefrorene Batterie darf nicht geladen werden; erst auftauen und auf Risse absuchen",
+      pl: "jego elektrolit może być zamarznięty: zamarzniętego akumulatora nie wolno ładować; najpierw rozmrozić i poszukać pęknięć",
+      de: "ihre Säure könnte gefroren sein: Eine gefrorene Batterie darf nicht geladen werden; zuerst auftauen und nach Rissen sehen",
     },
     {
       en: "a sealed battery this flat needs its maker's own procedure, watched",
-      pl: "tak głęboko rozładowany szczelny akumulator wymaga procedury swojego producenta, pod nadzorem",
+      pl: "tak rozładowany akumulator szczelny wymaga procedury swojego producenta, pod nadzorem",
       de: "eine so tief entladene verschlossene Batterie braucht das Verfahren ihres Herstellers, unter Aufsicht",
     },
     {
       en: "it goes up to {peak} V (12 V battery), and a sealed battery commonly gets no more than {limit} V: it dries out and may heat",
-      pl: "dochodzi do {peak} V (akumulator 12 V), a szczelny akumulator dostaje zwykle najwyżej {limit} V: wysycha i może się grzać",
-      de: "es geht bis {peak} V (12-V-Batterie), und eine verschlossene Batterie bekommt üblicherweise höchstens {limit} V: Sie trocknet aus und kann heiß werden",
+      pl: "dochodzi do {peak} V (akumulator 12 V), a akumulator szczelny zwykle dostaje nie więcej niż {limit} V: wysycha i może się nagrzewać",
+      de: "es geht bis {peak} V (12-V-Batterie), und eine verschlossene Batterie bekommt üblicherweise höchstens {limit} V: Sie trocknet aus und kann sich erhitzen",
     },
     {
       en: "{current} A is more than such a battery should get ({most} A, {share} of its capacity)",
       pl: "{current} A to więcej, niż taki akumulator powinien dostać ({most} A, {share} pojemności)",
-      de: "{current} A sind mehr, als eine solche Batterie bekommen sollte ({most} A, {share} ihrer Kapazität)",
+      de: "{current} A sind mehr, als eine solche Batterie bekommen sollte ({most} A, das {share}-fache ihrer Kapazität)",
     },
     // Why two chargers are not held against each other.
     {

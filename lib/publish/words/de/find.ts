@@ -1,8 +1,6 @@
 import type { find as source } from "../en/find.ts";
 import { oneOrMany } from "../plural.ts";
 
-const written = (value: number, digits: number): string => value.toFixed(digits).replace(".", ",");
-
 export const find: typeof source = {
   kinds: {
     flooded: "Nassbatterie, mehr ist nicht bekannt",
@@ -80,7 +78,7 @@ export const find: typeof source = {
     voltage: (highest, limit, isSealed) =>
       `Vorsicht: Nach der Aufzeichnung geht es bis ${highest} V oder mehr, und eine solche Batterie bekommt üblicherweise höchstens ${limit}. Das belastet sie${isSealed ? ", kann sie austrocknen und erhitzen" : " und lässt sie stark gasen"}; sehen Sie zuerst im Datenblatt ihres Herstellers nach.`,
   },
-  against: (reason) => {
+  against: (reason, { formatNumber, formatStated }) => {
     switch (reason.id) {
       case "may-be-frozen":
         return "die Batterie könnte gefroren sein: zuerst auftauen und nach Rissen sehen";
@@ -89,9 +87,9 @@ export const find: typeof source = {
       case "sealed-flat":
         return "eine so tief entladene verschlossene Batterie braucht das Verfahren ihres Herstellers, unter Aufsicht";
       case "sealed-voltage":
-        return `es geht bis ${written(reason.peakV, 1)} V (12-V-Batterie), und eine verschlossene Batterie bekommt üblicherweise höchstens ${written(reason.limitV, 1)} V: Sie trocknet aus und kann sich erhitzen`;
+        return `es geht bis ${formatNumber(reason.peakV, 1)} V (12-V-Batterie), und eine verschlossene Batterie bekommt üblicherweise höchstens ${formatNumber(reason.limitV, 1)} V: Sie trocknet aus und kann sich erhitzen`;
       case "current":
-        return `${written(reason.currentA, 1)} A sind mehr, als eine solche Batterie bekommen sollte (${written(reason.mostA, 1)} A, das ${String(reason.share).replace(".", ",")}-fache ihrer Kapazität)`;
+        return `${formatNumber(reason.currentA, 1)} A sind mehr, als eine solche Batterie bekommen sollte (${formatNumber(reason.mostA, 1)} A, das ${formatStated(reason.share, "")}-fache ihrer Kapazität)`;
     }
   },
 

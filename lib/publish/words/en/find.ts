@@ -2,6 +2,7 @@
 
 import type { Construction } from "../../../project/battery-priors.ts";
 import { type Against, againstWords } from "../../../project/index.ts";
+import type { Formats } from "../../../units/formats.ts";
 import { oneOrMany } from "../plural.ts";
 
 /** What speaks against charging: the library's reasons, and frost as the page judges it. */
@@ -86,7 +87,8 @@ export const find = {
     voltage: (highest: string, limit: string, isSealed: boolean) =>
       `Caution: as recorded it goes up to ${highest} V or more, and such a battery commonly gets at most ${limit}. That is hard on it${isSealed ? ", can dry it out and heat it" : " and gasses hard"}; ask its maker's sheet first.`,
   },
-  against: (reason: Reason) =>
+  /** The library writes its reasons itself, as the results hold them; other languages write their numbers by the formats. */
+  against: (reason: Reason, _formats: Formats) =>
     reason.id === "may-be-frozen" ? "the battery may be frozen: thaw it, and look for cracks first" : againstWords(reason),
 
   /** Before the reason why a charger should not stay on a full battery. */

@@ -1,8 +1,6 @@
 import type { find as source } from "../en/find.ts";
 import { polishForm } from "../plural.ts";
 
-const written = (value: number, digits: number): string => value.toFixed(digits).replace(".", ",");
-
 export const find: typeof source = {
   kinds: {
     flooded: "z ciekłym elektrolitem, nic więcej nie wiadomo",
@@ -80,7 +78,7 @@ export const find: typeof source = {
     voltage: (highest, limit, isSealed) =>
       `Uwaga: według zapisu dochodzi do ${highest} V lub więcej, a taki akumulator zwykle dostaje najwyżej ${limit}. To go obciąża${isSealed ? ", może go wysuszyć i nagrzać" : " i silnie w nim gazuje elektrolit"}; najpierw trzeba sprawdzić kartę jego producenta.`,
   },
-  against: (reason) => {
+  against: (reason, { formatNumber, formatStated }) => {
     switch (reason.id) {
       case "may-be-frozen":
         return "akumulator może być zamarznięty: najpierw rozmrozić i poszukać pęknięć";
@@ -89,9 +87,9 @@ export const find: typeof source = {
       case "sealed-flat":
         return "tak rozładowany akumulator szczelny wymaga procedury swojego producenta, pod nadzorem";
       case "sealed-voltage":
-        return `dochodzi do ${written(reason.peakV, 1)} V (akumulator 12 V), a akumulator szczelny zwykle dostaje nie więcej niż ${written(reason.limitV, 1)} V: wysycha i może się nagrzewać`;
+        return `dochodzi do ${formatNumber(reason.peakV, 1)} V (akumulator 12 V), a akumulator szczelny zwykle dostaje nie więcej niż ${formatNumber(reason.limitV, 1)} V: wysycha i może się nagrzewać`;
       case "current":
-        return `${written(reason.currentA, 1)} A to więcej, niż taki akumulator powinien dostać (${written(reason.mostA, 1)} A, ${String(reason.share).replace(".", ",")} pojemności)`;
+        return `${formatNumber(reason.currentA, 1)} A to więcej, niż taki akumulator powinien dostać (${formatNumber(reason.mostA, 1)} A, ${formatStated(reason.share, "")} pojemności)`;
     }
   },
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { resolveRules } from "../../../../lib/nouns/rules.ts";
 import { site } from "../../../../lib/nouns/site.ts";
 import { stageKinds } from "../../../../lib/nouns/stage.ts";
-import { batteryClasses, flatnesses } from "../../../../lib/project/index.ts";
+import { type Against, againstWords, batteryClasses, flatnesses } from "../../../../lib/project/index.ts";
 import { roleLabels } from "../../../../lib/publish/assemble/facts.ts";
 import { assembleMethods } from "../../../../lib/publish/assemble/methods.ts";
 import * as german from "../../../../lib/publish/words/de/scripts.ts";
@@ -12,7 +12,7 @@ import { type Forms, fill, fillCounted } from "../../../../lib/publish/words/fil
 import { wordsIn } from "../../../../lib/publish/words/index.ts";
 import * as polish from "../../../../lib/publish/words/pl/scripts.ts";
 import { polishForm } from "../../../../lib/publish/words/plural.ts";
-import { sayIn } from "../../../../lib/publish/words/speech-in.ts";
+import { formatsIn, sayIn } from "../../../../lib/publish/words/speech-in.ts";
 import { causeWords } from "../../../../lib/reconcile/explanations.ts";
 
 type Message = { readonly path: string; readonly text: string };
@@ -141,5 +141,19 @@ describe("counted nouns in Polish", () => {
   it("take the form of their number", () => {
     const forms = [1, 2, 4, 5, 12, 22, 25, 101].map((count) => polishForm(count, "test", "testy", "testów"));
     expect(forms).toEqual(["test", "testy", "testy", "testów", "testów", "testy", "testów", "testów"]);
+  });
+});
+
+describe("what speaks against a charge", () => {
+  const reasons: readonly Against[] = [
+    { id: "frozen" },
+    { id: "sealed-flat" },
+    { id: "sealed-voltage", peakV: 15.84, limitV: 14.8 },
+    { id: "current", currentA: 12345.67, mostA: 2.25, share: 0.25 },
+  ];
+
+  it.each(["en", "pl", "de"] as const)("is the same on the page that finds a charger and on a charger's own: %s", (language) => {
+    const { against } = wordsIn(language).find;
+    for (const reason of reasons) expect(against(reason, formatsIn(language)), reason.id).toBe(sayIn(language, againstWords(reason)));
   });
 });
