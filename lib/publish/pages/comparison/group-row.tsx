@@ -1,4 +1,5 @@
 /** One charger's row, with its other tests folded under its name. */
+import type { ComponentChildren } from "preact";
 import type { Figure } from "../../../nouns/figure.ts";
 import { chargerPath, testPath } from "../../links.ts";
 import type { ChargerResult, ComparisonRow } from "../../results.ts";
@@ -11,6 +12,7 @@ import { SmallProfile } from "../small-profile.tsx";
 import { Said, said } from "../speech.tsx";
 import { claimOutcomes } from "./claim-outcomes.ts";
 import { type Column, facetWords, type Group } from "./groups.ts";
+import { MissingFigure } from "./missing-figure.tsx";
 
 type Props = {
   readonly group: Group;
@@ -28,7 +30,8 @@ export function GroupRow({ group, charger, first, rest, find }: Props) {
   const targetOf = (figure: Figure | undefined) => (figure && find(`${figure.of}#${figure.id}`)) ?? testPath(shown.test.id);
   const cellOf = (column: Column) => {
     const figure = shown.figures.find((candidate) => candidate.id === column.id);
-    return <FigureCell key={column.id} column={column} figure={figure} target={targetOf(figure)} />;
+    const missing = <MissingFigure charger={charger} row={shown} figureId={column.id} />;
+    return <FigureCell key={column.id} column={column} figure={figure} target={targetOf(figure)} missing={missing} />;
   };
   return (
     <tr data-facets={facetWords(group)} data-charger={shown.charger.id}>
@@ -140,15 +143,17 @@ type CellProps = {
   readonly figure: Figure | undefined;
   /** Where the figure is told in full. */
   readonly target: string;
+  /** What stands in its place where the row has none. */
+  readonly missing: ComponentChildren;
 };
 
-function FigureCell({ column, figure, target }: CellProps) {
+function FigureCell({ column, figure, target, missing }: CellProps) {
   const speech = useSite();
   const label = said(speech, column.label);
   if (figure === undefined) {
     return (
       <td class="number" data-label={label} data-value="" data-column={column.id}>
-        <Absent kind="not stated" />
+        {missing}
       </td>
     );
   }

@@ -1,11 +1,14 @@
+import { renderToString } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import type { Outcome } from "../../../../lib/nouns/finding.ts";
 import { renderChargerPage } from "../../../../lib/publish/pages/charger-page.tsx";
 import { claimOutcomes } from "../../../../lib/publish/pages/comparison/claim-outcomes.ts";
+import { MissingFigure } from "../../../../lib/publish/pages/comparison/missing-figure.tsx";
 import { renderComparisonPage } from "../../../../lib/publish/pages/comparison-page.tsx";
+import { SiteProvider, siteContext } from "../../../../lib/publish/pages/site-context.tsx";
 import type { ChargerResult, SiteIndex } from "../../../../lib/publish/results.ts";
 import type { ResultsFolder } from "../../../../lib/publish/results-folder.ts";
-import { fixture } from "../../../pages/fixture.ts";
+import { figureOf, fixture } from "../../../pages/fixture.ts";
 import { findResults } from "../find-chargers.ts";
 
 function first<T>(of: readonly T[]): T {
@@ -73,6 +76,37 @@ describe("a mode that should not stay connected", () => {
     expect(top.split('id="claims"')[0]).toContain(told);
     expect(battery.split('class="ready-by')[0]).toContain(told);
     expect(html.split(told)).toHaveLength(3);
+  });
+});
+
+describe("a figure that a row has not", () => {
+  const withForecast = findResults();
+  const forecast = first(withForecast.charger(lantern.id).modes).forecast;
+  const shownWith = (figureId: string, ofMode: typeof forecast) => {
+    const modes = lantern.modes.map((one) => (one.id === mode.id ? { ...one, forecast: ofMode } : one));
+    return renderToString(
+      <SiteProvider value={siteContext(fixture.index, "", "en")}>
+        <MissingFigure charger={{ id: lantern.id, modes }} row={{ ...shown, mode: { id: mode.id, name: mode.name } }} figureId={figureId} />
+      </SiteProvider>,
+    );
+  };
+
+  it("is told by its own kind of absence, and leads to where the reason stands: never as something that nobody stated", () => {
+    const otherVoltage = shownWith("reference-hours-95", forecast && { ...forecast, nominalVoltageV: 6, reference: null });
+    expect(otherVoltage).toContain("not applicable");
+    expect(otherVoltage).toContain("is for 6 V, so it cannot be held against others");
+    expect(otherVoltage).toContain(`href="chargers/${lantern.id}/index.html#time"`);
+    expect(shownWith("reference-hours-95", null)).toContain("not recorded");
+    expect(shownWith("hours-to-target", forecast)).toContain("not measured");
+  });
+
+  it("stands so in the comparison, of a charger that lacks what another has", () => {
+    const hours = figureOf({ id: "reference-hours-95", of: `mode/${mode.id}`, label: "Hours to 95 %", unit: "h", basis: "projected" }, 14);
+    const rows = fixture.index.rows.map((row) => (row.charger.id === lantern.id ? { ...row, figures: [...row.figures, hours] } : row));
+    const html = renderComparisonPage(folderOf({ ...fixture.index, rows }, lantern), "en");
+    const cells = [...html.matchAll(/<td class="number"[^>]*data-column="reference-hours-95">(.*?)<\/td>/gs)].map(([, cell = ""]) => cell);
+    expect(cells.length).toBeGreaterThan(1);
+    expect(cells.filter((cell) => cell.includes("not recorded"))).toHaveLength(cells.length - 1);
   });
 });
 
