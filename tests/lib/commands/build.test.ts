@@ -43,11 +43,11 @@ type Ended = { status: number | null; told: string };
 async function built(args: readonly string[], saboteur = ""): Promise<Ended> {
   const file = join(root, "saboteur.mjs");
   writeFileSync(file, saboteur);
-  const child = spawn(
-    process.execPath,
-    ["--import", "tsx", join(repository, "lib/cli.ts"), "build", "--workspace", workspace, "--out", out, ...args],
-    { cwd: repository, stdio: ["ignore", "pipe", "pipe"], env: { ...process.env, NODE_OPTIONS: `--import=${pathToFileURL(file).href}` } },
-  );
+  const child = spawn(process.execPath, [join(repository, "lib/start.js"), "build", "--workspace", workspace, "--out", out, ...args], {
+    cwd: repository,
+    stdio: ["ignore", "pipe", "pipe"],
+    env: { ...process.env, NODE_OPTIONS: `--import=${pathToFileURL(file).href}` },
+  });
   let told = "";
   const note = (text: unknown): void => {
     told += String(text);

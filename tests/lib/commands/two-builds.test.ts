@@ -61,7 +61,7 @@ syncBuiltinESMExports();
   const child = spawn(
     process.execPath,
     [
-      ...["--import", "tsx", "--import", pathToFileURL(meeting).href, join(repository, "lib/cli.ts"), "build"],
+      ...["--import", pathToFileURL(meeting).href, join(repository, "lib/start.js"), "build"],
       ...["--workspace", workspace, "--out", place(out)],
     ],
     { cwd: repository, stdio: ["ignore", "pipe", "pipe"] },
