@@ -23,7 +23,6 @@ function setUp(form: HTMLFormElement, table: HTMLTableElement): void {
   const facets = [...new Set(facetBoxes.map((box) => box.name))];
   const withoutColumns = new Set<string>();
   const choosing = offerChoosing(table, () => history.replaceState(null, "", address()));
-  foldWhereNarrow(form);
   offerSorting(form, table);
 
   const showing = showFirstRows(table);
@@ -169,19 +168,7 @@ function sortButton(table: HTMLTableElement, column: string): HTMLButtonElement 
   return table.querySelector<HTMLButtonElement>(`${heading} button`);
 }
 
-/** What is chosen by stands open beside a wide table, and closed above a narrow one. The width is that of site.css. */
-function foldWhereNarrow(form: HTMLFormElement): void {
-  const narrowing = form.querySelector<HTMLDetailsElement>("[data-narrowing]");
-  if (narrowing === null) return;
-  const narrow = matchMedia("(max-width: 44rem)");
-  const fold = () => {
-    narrowing.open = !narrow.matches;
-  };
-  narrow.addEventListener("change", fold);
-  fold();
-}
-
-/** Sorts by a list of columns where the headings have no room. It presses their buttons, so there is one way of sorting only. */
+/** Sorts by a list of columns, since headings have no room on a narrow screen. It presses their buttons, so there is one way of sorting only. */
 function offerSorting(form: HTMLFormElement, table: HTMLTableElement): void {
   const choice = form.querySelector<HTMLSelectElement>("[data-sort-choice]");
   if (choice === null) return;

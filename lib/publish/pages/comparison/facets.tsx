@@ -13,8 +13,8 @@ export function Facets({ groups, columns }: { groups: readonly Group[]; columns:
   ];
   return (
     <form class="facets" hidden data-facets>
-      {/* On a narrow screen the script closes it, so that the first charger is in sight. */}
-      <details class="narrowing" open data-narrowing>
+      {/* Closed, so that the first charger is in sight. */}
+      <details class="narrowing">
         <summary>{comparison.filters.narrow}</summary>
         <div class="facet-choices">
           <SortChoice columns={columns} />
@@ -56,7 +56,7 @@ export function Facets({ groups, columns }: { groups: readonly Group[]; columns:
   );
 }
 
-/** Stands in for the column headings and their buttons, which a narrow screen has no room for. */
+/** Does what the buttons in the column headings do, which a narrow screen has no room for. */
 function SortChoice({ columns }: { columns: readonly Column[] }) {
   const speech = useSite();
   const { comparison } = speech.words;
