@@ -1,4 +1,5 @@
 /** The index of a run: its rows, kept apart, the reviewer's own pages, and what was kept off the site. */
+import { checkPageAddresses } from "../check/page-address.ts";
 import type { Problem } from "../nouns/problem.ts";
 import { assembleIndex } from "../publish/assemble/index-results.ts";
 import { fillProse, testsCalled } from "../publish/assemble/prose.ts";
@@ -27,7 +28,10 @@ export async function indexOf(
   const keyById = new Map(published.map(({ id, key }) => [id, key]));
   const ids = [...keyById.keys()];
   const pages: ProseResult[] = [];
+  const misnamed = checkPageAddresses(workspace.pages);
+  problems.push(...misnamed);
   for (const [id, words] of workspace.pages) {
+    if (misnamed.some(({ place }) => place.file === words.file)) continue;
     const called = testsCalled(words).flatMap((test) => keyById.get(test) ?? []);
     const tests = await Promise.all(called.map(resultOf));
     const filled = fillProse(words, id, `${id}/`, 2, tests, site.value.language, ids);

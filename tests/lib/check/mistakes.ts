@@ -54,6 +54,7 @@ export const mistakes: Readonly<Record<string, Mistake>> = {
 
   // Words
   "prose-head": plain(written(files.about, "# About us\n")),
+  "page-address": plain(renamed(files.about, "content/pl.md")),
   "prose-figure": plain(replaced(files.review, "It hums.", "It put in [[charge-recoded of connection/1 in mole-on-quarry]].")),
   "review-without-charger": plain(written("content/reviews/mole-sixteen.md", "---\ntitle: Mole Sixteen\n---\nNot tested yet.\n")),
 

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { gunzipSync } from "node:zlib";
 import { afterEach, describe, expect, it } from "vitest";
+import { siteFolders } from "../../../lib/check/page-address.ts";
 import { renderSite } from "../../../lib/publish/render-site.ts";
 import type { Results } from "../../../lib/publish/results.ts";
 import { fixture, writeFixture } from "../../pages/fixture.ts";
@@ -56,6 +57,10 @@ describe("rendering a site", () => {
       const progress: [number, number][] = [];
       const { pages } = await renderSite(siteDir, { onPage: (done, total) => progress.push([done, total]) });
       expect(filesIn(siteDir).filter((file) => file.endsWith(".html"))).toHaveLength(pages);
+      // A page of the reviewer's own must not be given the name of any of these.
+      const folders = readdirSync(siteDir, { withFileTypes: true }).flatMap((entry) => (entry.isDirectory() ? [entry.name] : []));
+      const own = fixture.index.pages.map(({ id }) => id);
+      expect(siteFolders).toEqual(expect.arrayContaining(folders.filter((name) => !own.includes(name))));
       expect(progress[0]).toEqual([0, pages]);
       expect(progress.at(-1)).toEqual([pages, pages]);
       const size = (name: string) => statSync(join(siteDir, "assets", name)).size;
