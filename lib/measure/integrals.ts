@@ -1,6 +1,7 @@
 /** Charge and energy of recordings, with what the instruments allow to be said of them. */
 import { secondsPerHour } from "../electrochem/constants.ts";
 import type { Accuracy } from "../nouns/instrument.ts";
+import { isOffBattery } from "../nouns/stage.ts";
 import { trapezoid, trapezoidOfProduct } from "../signal/trapezoid.ts";
 import { combine, standardUncertaintyOf } from "../units/uncertainty.ts";
 import type { MeasuredRecording } from "./recording.ts";
@@ -96,9 +97,19 @@ export function energyOfAll(counted: readonly Counted[]): Amount {
   return addAmounts(counted.map(({ recording, part }) => ({ ...energyOf(recording, part), meter: recording.recorderId ?? recording.id })));
 }
 
-/** Time that recordings cover, h, gaps taken off and each hour counted once. */
+/**
+ * Time for which recordings show the battery, h: gaps taken off, each hour counted once, and hours with the leads off the battery, or the wrong
+ * way round, left out. The recorder ran in those, and saw nothing of what the charger did.
+ */
 export function coveredHoursOfAll(counted: readonly Counted[]): number {
-  return counted.reduce((sum, { recording, part }) => sum + coveredS(recording, rangesIn(recording, part)), 0) / 3600;
+  const hoursOf = ({ recording, part }: Counted): number => coveredS(recording, rangesIn(recording, part)) / 3600;
+  return counted.reduce((sum, one) => sum + hoursOf(one) - partsOffBattery(one).reduce((off, part) => off + hoursOf(part), 0), 0);
+}
+
+function partsOffBattery({ recording, part }: Counted): Counted[] {
+  return recording.stages
+    .filter(isOffBattery)
+    .map(({ startS, endS }) => ({ recording, part: { fromS: Math.max(part.fromS, startS), toS: Math.min(part.toS, endS) } }));
 }
 
 /** Uncertainty of a sum over time of readings by one meter: its error at the mean reading, times the time. */

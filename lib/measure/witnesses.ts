@@ -1,6 +1,5 @@
 /** What a test heard from its battery's four witnesses, in the form that the cross-examination takes. */
 import type { Accuracy, Instrument } from "../nouns/instrument.ts";
-import { isOffBattery } from "../nouns/stage.ts";
 import {
   type BatteryWitness,
   type Bounds,
@@ -15,7 +14,7 @@ import { currentAfterLastRow } from "./after-last-row.ts";
 import { connectedWithin } from "./connected-time.ts";
 import { chargerLimitedCurrent } from "./figures/charger-limited-current.ts";
 import { hoursAboveGassing } from "./figures/time-above-gassing.ts";
-import { type Counted, chargeOfAll, countedOnce, coveredHoursOfAll } from "./integrals.ts";
+import { chargeOfAll, countedOnce, coveredHoursOfAll } from "./integrals.ts";
 import type { MeasuredRecording } from "./recording.ts";
 import { statedDensityAt25C } from "./stated-density.ts";
 import type { MeasuredConnection, MeasuredReading, TestContext } from "./test-context.ts";
@@ -205,17 +204,10 @@ function unseenOf(
   if (connected === undefined) return undefined;
   const own = connection.recordings.filter((recording) => isWithin(context, connection, recording, fromMs, toMs));
   const counted = countedOnce(own, fromMs, toMs);
-  const coveredH = coveredHoursOfAll(counted) - coveredHoursOfAll(counted.flatMap(partsOffBattery));
+  const coveredH = coveredHoursOfAll(counted);
   const unseen = (hours: number): number => (hours - coveredH < slackH ? 0 : hours - coveredH);
   const hours = { low: unseen(connected.low), high: unseen(connected.high) };
   return { hours, boundAh: { low: 0, high: hours.high * mostUnseenA(context, connection) } };
-}
-
-/** The parts in which a recorder ran, and saw nothing of the battery. */
-function partsOffBattery({ recording, part }: Counted): Counted[] {
-  return recording.stages
-    .filter(isOffBattery)
-    .map(({ startS, endS }) => ({ recording, part: { fromS: Math.max(part.fromS, startS), toS: Math.min(part.toS, endS) } }));
 }
 
 function mostUnseenA(context: TestContext, connection: MeasuredConnection): number {

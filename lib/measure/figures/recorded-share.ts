@@ -7,9 +7,9 @@ export const recordedShare: FigureDefinition<MeasuredConnection> = {
   id: "recorded-share",
   label: "Share of the connection that was recorded",
   unit: "%",
-  version: 1,
+  version: 2,
   explain:
-    "Time recorded, gaps taken off, over time connected. What the charger did in the rest was not seen, and every figure of the connection leans on what was.",
+    "Time recorded, gaps and hours with the leads off the battery taken off, over time connected. What the charger did in the rest was not seen, and every figure of the connection leans on what was.",
   formula: "time recorded / time connected",
   source: "Definition.",
   checkedBy: ["Small invented test records"],

@@ -7,9 +7,10 @@ export const timeRecorded: FigureDefinition<MeasuredConnection> = {
   id: "time-recorded",
   label: "Time recorded",
   unit: "h",
-  version: 1,
-  explain: "The time of a connection that recordings cover, gaps taken off; an hour that two recorders saw counts once.",
-  formula: "Σ (span − gaps)",
+  version: 2,
+  explain:
+    "The time of a connection for which recordings show the battery, gaps taken off, and hours with the leads off it or the wrong way round; an hour that two recorders saw counts once.",
+  formula: "Σ (span − gaps − leads off)",
   source: "Definition.",
   checkedBy: ["Small invented test records"],
   compute: (connection) => {

@@ -7,7 +7,7 @@ export const timeUnrecorded: FigureDefinition<MeasuredConnection> = {
   id: "time-unrecorded",
   label: "Time connected but not recorded",
   unit: "h",
-  version: 1,
+  version: 2,
   explain: "What the charger did in this time was not seen. A recording that stops does not mean that the charger stopped.",
   formula: "time connected − time recorded",
   source: "Definition.",

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addAmounts, chargeOf, chargeOfAll, countedOnce, coveredHoursOfAll, energyOf } from "../../../lib/measure/integrals.ts";
-import { benchStartMs, plainRecorder, recordingOf, steadyLog, unstatedRecorder } from "./bench.ts";
+import { absorption, benchStartMs, bulk, logOf, plainRecorder, recordingOf, steadyLog, unstatedRecorder } from "./bench.ts";
 
 describe("adding amounts", () => {
   const part = (meter: string, standardUncertainty: number | undefined) => ({ value: 10, standardUncertainty, meter });
@@ -71,6 +71,16 @@ describe("counting each hour once", () => {
     expect(chargeOfAll(countedOnce([next, first])).value).toBeCloseTo(12, 9);
     expect(chargeOfAll(countedOnce([first, hour("c", benchStartMs)])).value).toBeCloseTo(6, 9);
     expect(coveredHoursOfAll(countedOnce([first, hour("c", benchStartMs + 900_000)]))).toBeCloseTo(1.25, 9);
+  });
+
+  it("counts no hour in which the leads were off the battery, or the wrong way round, as one that shows it", () => {
+    for (const offV of [0, -12.6]) {
+      const log = logOf([bulk, absorption, { hours: 2, v: () => offV, a: () => 0 }]);
+      const recording = recordingOf(log);
+      const all = (recording.trace.spanS - (recording.stages.at(-1)?.startS ?? 0)) / 3600;
+      expect(all, String(offV)).toBeCloseTo(2, 1);
+      expect(coveredHoursOfAll(countedOnce([recording])), String(offV)).toBeCloseTo(recording.trace.spanS / 3600 - all, 9);
+    }
   });
 
   it("counts a recording whole whose start nobody knows", () => {

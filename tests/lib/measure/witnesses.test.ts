@@ -69,6 +69,13 @@ describe("what a test heard from its battery's witnesses", () => {
     expect(between?.unseenBoundAh?.high).toBeGreaterThanOrEqual(5 * 4.9);
   });
 
+  it("takes a log that shows nothing but leads off the battery for no record of charge, not for one of no charge", () => {
+    const off = recordingOf(logOf([{ hours: 5, v: () => 0, a: () => 0 }]), { startMs: Date.parse("2026-03-02T09:00:00Z") });
+    const [between] = witnesses({ connections: [{ onH: 1, offH: 6, recordings: [off] }] }).intervals;
+    expect(between).not.toHaveProperty("recordedAh");
+    expect(between?.unseenH?.low).toBeCloseTo(5, 1);
+  });
+
   it("lets a charger that was seen to end have brought next to nothing afterwards: C/200 an hour", () => {
     const ended = recordingOf(logOf([bulk, absorption, rest]), { startMs: Date.parse("2026-03-02T09:00:00Z") });
     const [between] = witnesses({ connections: [{ onH: 1, offH: 19, recordings: [ended] }] }).intervals;

@@ -87,9 +87,9 @@ export const methodExplanations = {
       de: "Vom Anlegen bis zum Abnehmen der Klemmen. Wo niemand das Abnehmen sah, ist es mindestens die Zeit bis zum Letzten, was vom Ladegang bekannt ist.",
     },
     {
-      en: "The time of a connection that recordings cover, gaps taken off; an hour that two recorders saw counts once.",
-      pl: "Czas podłączenia objęty zapisami, bez luk; godzina widziana przez dwa rejestratory liczy się raz.",
-      de: "Die Zeit eines Ladegangs, die Aufzeichnungen abdecken, ohne Lücken; eine Stunde, die zwei Rekorder sahen, zählt einmal.",
+      en: "The time of a connection for which recordings show the battery, gaps taken off, and hours with the leads off it or the wrong way round; an hour that two recorders saw counts once.",
+      pl: "Czas podłączenia, w którym zapisy pokazują akumulator, bez luk i bez godzin z przewodami odłączonymi od niego lub zamienionymi; godzina widziana przez dwa rejestratory liczy się raz.",
+      de: "Die Zeit eines Ladegangs, in der Aufzeichnungen die Batterie zeigen, ohne Lücken und ohne Stunden mit abgenommenen oder vertauschten Leitungen; eine Stunde, die zwei Rekorder sahen, zählt einmal.",
     },
     {
       en: "What the charger did in this time was not seen. A recording that stops does not mean that the charger stopped.",
@@ -97,9 +97,9 @@ export const methodExplanations = {
       de: "Was das Ladegerät in dieser Zeit tat, war nicht zu sehen. Eine Aufzeichnung, die aufhört, heißt nicht, dass das Ladegerät aufhörte.",
     },
     {
-      en: "Time recorded, gaps taken off, over time connected. What the charger did in the rest was not seen, and every figure of the connection leans on what was.",
-      pl: "Czas zapisany, bez luk, przez czas podłączenia. Tego, co prostownik robił w pozostałym, nie widziano, a każda wielkość tego podłączenia opiera się na tym, co widziano.",
-      de: "Aufgezeichnete Zeit ohne Lücken, geteilt durch die Zeit am Ladegerät. Was das Ladegerät im Rest tat, war nicht zu sehen, und jede Größe des Ladegangs stützt sich auf das Gesehene.",
+      en: "Time recorded, gaps and hours with the leads off the battery taken off, over time connected. What the charger did in the rest was not seen, and every figure of the connection leans on what was.",
+      pl: "Czas zapisany, bez luk i bez godzin z przewodami odłączonymi od akumulatora, przez czas podłączenia. Tego, co prostownik robił w pozostałym, nie widziano, a każda wielkość tego podłączenia opiera się na tym, co widziano.",
+      de: "Aufgezeichnete Zeit ohne Lücken und ohne Stunden mit abgenommenen Leitungen, geteilt durch die Zeit am Ladegerät. Was das Ladegerät im Rest tat, war nicht zu sehen, und jede Größe des Ladegangs stützt sich auf das Gesehene.",
     },
     {
       en: "What may have flowed after the last row of a connection, while the charger was still connected. At a held voltage the current only falls, so the last current over the remaining time is the most there can have been; where the charger still held its current, that current is. The least is nothing.",

@@ -13,6 +13,12 @@ describe("share of a connection that was recorded", () => {
     expect(shareOf(10)).toMatchObject({ value: expect.closeTo((100 * (300 - 1)) / 600, 9) });
   });
 
+  it("leaves out the hours in which the recorder ran with its leads off the battery: five of ten, and five more that show nothing", () => {
+    const off = recordingOf(logOf([bulk, { hours: 5, v: () => 0, a: () => 0 }]));
+    const share = shareOf(10, [off]);
+    expect(share).toMatchObject({ value: expect.closeTo(50, 0) });
+  });
+
   it("is nothing where nothing was recorded: that much is known", () => {
     expect(shareOf(10, [])).toMatchObject({ value: 0 });
   });
