@@ -112,12 +112,17 @@ function ClaimOutcomes({ charger }: { charger: ChargerResult }) {
 export function OtherTests({ shown, rows }: { shown: ComparisonRow; rows: readonly ComparisonRow[] }) {
   const { comparison } = useSite().words;
   if (rows.length === 0) return null;
-  const otherwise = [...new Set(rows.map(({ status }) => status))].filter((status) => status !== shown.status);
+  const otherwise = [...new Set(rows.map(({ status }) => status))]
+    .filter((status) => status !== shown.status)
+    .map((status) => {
+      const count = rows.filter((row) => row.status === status).length;
+      return `${wordFor(comparison.statuses, status)}${count === rows.length ? "" : ` (${count})`}`;
+    });
   return (
     <details class="others">
       <summary>
         {comparison.moreTests(rows.length)}
-        {otherwise.length === 0 ? "" : `: ${otherwise.map((status) => wordFor(comparison.statuses, status)).join("; ")}`}
+        {otherwise.length === 0 ? "" : `: ${otherwise.join("; ")}`}
       </summary>
       <ul class="plain">
         {rows.map((row) => (

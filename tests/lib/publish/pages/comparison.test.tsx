@@ -50,6 +50,9 @@ describe("a charger's row in the comparison", () => {
 
   it("says in the fold's own line what came of the other tests, where it is something else", () => {
     expect(html).toContain("<summary>1 more test: target not reached</summary>");
+    const [one, other] = index.rows;
+    const mixed = { ...index, rows: [one, one, other].flatMap((row) => row ?? []) };
+    expect(renderComparisonPage(folderOf(mixed, charger), "en")).toContain("<summary>2 more tests: target not reached (1)</summary>");
     const alike = { ...index, rows: index.rows.map((row) => ({ ...row, status: "reached" as const })) };
     expect(renderComparisonPage(folderOf(alike, charger), "en")).toContain("<summary>1 more test</summary>");
   });
