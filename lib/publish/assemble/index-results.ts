@@ -20,7 +20,8 @@ const rowFigures = [
 
 /** A test's row in the comparison. */
 export function assembleRow(context: TestContext, test: TestResult, charger: ChargerResult): ComparisonRow {
-  const reference = charger.modes.find((mode) => mode.id === test.mode.id)?.forecast?.reference?.figures ?? [];
+  const forecast = charger.modes.find((mode) => mode.id === test.mode.id)?.forecast;
+  const reference = forecast?.reference?.figures ?? [];
   const telling = longestRecording(context.connections.flatMap((connection) => connection.recordings));
   return {
     charger: { id: test.charger.id, name: test.charger.name, maker: charger.maker },
@@ -34,7 +35,7 @@ export function assembleRow(context: TestContext, test: TestResult, charger: Cha
       construction: test.battery.construction,
     },
     status: test.status,
-    verdict: makeVerdict([{ name: test.mode.name, tests: [test], season: [] }]),
+    verdict: makeVerdict([{ name: test.mode.name, tests: [test], season: forecast?.season ?? [] }]),
     claims: test.claims.map(({ id, label, outcome }) => ({ id, label, outcome })),
     figures: [...test.figures.filter((figure) => rowFigures.includes(figure.id)), ...reference, ...charger.figures],
     characteristic: telling?.characteristic.letters ?? null,

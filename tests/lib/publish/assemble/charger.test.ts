@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { assembleCharger } from "../../../../lib/publish/assemble/charger.ts";
+import { assembleRow } from "../../../../lib/publish/assemble/index-results.ts";
 import { assembleTest } from "../../../../lib/publish/assemble/test.ts";
 import { chargerResult } from "../../../../lib/publish/results.ts";
 import { noForecast } from "../../../no-forecast.ts";
@@ -53,6 +54,25 @@ describe("the results of a charger", () => {
       why: expect.stringContaining("(test test-2)"),
       doubts: ["another test of this mode says: meets"],
     });
+  });
+
+  it("carry the forecast of a month connected into the verdict of the charger, and of each test's row", () => {
+    const context = { ...contextOf(at(5)), id: "test-1" };
+    const result = assembleTest(context, [], []);
+    const month = { place: "cellar", temperatureC: 15, heldV: null, windowV: { low: 13.4, high: 14.1 }, inWindow: "above" as const };
+    const season = [{ ...month, place: "cellar" as const, mainsKWh: null, waterG: null, restartsPerDay: null, topUpDays: null }];
+    const charger = assembleCharger({
+      id: "bench",
+      charger: context.charger,
+      evidence: { file: "data/chargers/bench.yaml", sha256 },
+      tests: [{ context, result }],
+      prose: null,
+      forecaster: (question) => ({ ...noForecast(question), season }),
+    });
+    const warning = "should not stay connected at 15 °C";
+    expect(charger.verdict.sentence).toContain(warning);
+    expect(charger.modes[0]?.leftOnWarning).toContain("By its forecast a month connected at 15 °C");
+    expect(assembleRow(context, result, charger).verdict.sentence).toContain(warning);
   });
 
   it("list what was not seen in sentences: a price nobody stated is absent, a recording that stopped is no finished charge", () => {
