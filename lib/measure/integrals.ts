@@ -112,6 +112,22 @@ function partsOffBattery({ recording, part }: Counted): Counted[] {
     .map(({ startS, endS }) => ({ recording, part: { fromS: Math.max(part.fromS, startS), toS: Math.min(part.toS, endS) } }));
 }
 
+/** Parts of a recording that show the battery: without gaps, and without the time in which the leads were off it or the wrong way round. */
+export function partsOnBattery({ trace, stages }: Pick<MeasuredRecording, "trace" | "stages">): Part[] {
+  const { elapsedS } = trace;
+  return trace.stretches.flatMap(([from, to]) => {
+    let parts: Part[] = [{ fromS: elapsedS[from] as number, toS: elapsedS[to - 1] as number }];
+    for (const { startS, endS } of stages.filter(isOffBattery))
+      parts = parts.flatMap(({ fromS, toS }) =>
+        [
+          { fromS, toS: Math.min(toS, startS) },
+          { fromS: Math.max(fromS, endS), toS },
+        ].filter((part) => part.toS > part.fromS),
+      );
+    return parts;
+  });
+}
+
 /** Uncertainty of a sum over time of readings by one meter: its error at the mean reading, times the time. */
 function ofSum(accuracy: Accuracy | undefined, total: number, hours: number): number | undefined {
   if (accuracy === undefined || hours === 0) return undefined;

@@ -45,10 +45,15 @@ function endOf({ belowA, afterH }: { readonly belowA?: Range; readonly afterH?: 
             ? `the current falls below ${belowA.high.toFixed(2)} A, if ever`
             : `the current falls to ${between(belowA, 2, "A")}`,
         ]),
-    ...(afterH === undefined ? [] : [`${between(afterH, 1, "h")} have passed`]),
+    ...(afterH === undefined ? [] : [`${length(afterH)} have passed`]),
   ];
   if (ends.length === 0) return isLast ? ", and nothing was seen to end it" : "";
   return `, until ${ends.join(" or ")}`;
+}
+
+/** Less than six minutes would be no tenth of an hour. */
+function length({ low, high }: Range): string {
+  return high < 0.1 ? between({ low: 3600 * low, high: 3600 * high }, 0, "s") : between({ low, high }, 1, "h");
 }
 
 function between({ low, high }: Range, digits: number, unit: string): string {

@@ -1,4 +1,5 @@
 /** The evidence strip of a test: what was seen and what was not, from the first event to the last. */
+import { partsOnBattery } from "../../measure/integrals.ts";
 import type { TestContext } from "../../measure/test-context.ts";
 import type { Finding } from "../../nouns/finding.ts";
 import { formatInstant } from "../../read/clock.ts";
@@ -54,11 +55,10 @@ export function makeTimeline(context: TestContext, findings: readonly Finding[])
         endKnown: connection.offMs !== undefined,
         recorded: connection.recordings.flatMap((recording) => {
           if (recording.startMs === undefined) return [];
-          const { trace, id } = recording;
-          const recordingStartMs = recording.startMs;
-          return trace.stretches.map(([from, to]) => ({
-            startH: hours(recordingStartMs + (trace.elapsedS[from] as number) * 1000),
-            endH: hours(recordingStartMs + (trace.elapsedS[to - 1] as number) * 1000),
+          const { startMs: recordingStartMs, id } = recording;
+          return partsOnBattery(recording).map(({ fromS, toS }) => ({
+            startH: hours(recordingStartMs + fromS * 1000),
+            endH: hours(recordingStartMs + toS * 1000),
             recording: id,
           }));
         }),

@@ -196,5 +196,6 @@ export const forecast = {
     },
     { en: "the current falls to {current:range} A", pl: "prąd spadnie do wartości {current} A", de: "der Strom auf {current} A fällt" },
     { en: "{time:range} h have passed", pl: "minie {time} h", de: "{time} h vergangen sind" },
+    { en: "{time:range} s have passed", pl: "minie {time} s", de: "{time} s vergangen sind" },
   ],
 } as const satisfies Chapter;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { makeTimeline } from "../../../../lib/publish/assemble/timeline.ts";
-import { contextOf, recordingOf, rows, steadyLog, visit } from "../../measure/bench.ts";
+import { bulk, contextOf, logOf, recordingOf, rows, steadyLog, visit } from "../../measure/bench.ts";
 
 describe("the evidence strip", () => {
   it("holds connections, what was recorded and visits, in hours from the first event (by hand)", () => {
@@ -35,6 +35,18 @@ describe("the evidence strip", () => {
     expect(
       makeTimeline(contextOf({ connections: [{ onH: 0, offH: 10, recordings: [recording] }] }), []).connections[0]?.recorded,
     ).toHaveLength(2);
+  });
+
+  it("draws nothing as recorded while the leads were off the battery", () => {
+    const log = logOf([bulk, { hours: 2, v: () => 0, a: () => 0 }, bulk]);
+    const recording = recordingOf(log);
+    const off = recording.stages.find(({ kind }) => kind === "no-battery");
+    const strip = makeTimeline(contextOf({ connections: [{ onH: 0, offH: 30, recordings: [recording] }] }), []);
+    expect(off).toBeDefined();
+    expect(strip.connections[0]?.recorded).toEqual([
+      { startH: 0, endH: (off?.startS ?? 0) / 3600, recording: "log.csv" },
+      { startH: (off?.endS ?? 0) / 3600, endH: recording.trace.spanS / 3600, recording: "log.csv" },
+    ]);
   });
 
   it("does not take the last row for the end where nobody saw the clamps come off", () => {
