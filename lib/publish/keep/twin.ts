@@ -53,6 +53,9 @@ function removeEmptyFolders(dir: string, folder: string): void {
   }
 }
 
+/** The folder of a file, as records name it. */
+const folderOf = (path: string): string => (path.includes("/") ? dirname(path) : "");
+
 /**
  * Makes a tree the twin of a site that was just published.
  *
@@ -64,13 +67,22 @@ function removeEmptyFolders(dir: string, folder: string): void {
  * Throws where the file system knows no second names for a file; then there is no twin.
  */
 export function makeTwin(twin: string, was: SiteRecord, site: string, record: SiteRecord): SiteRecord {
-  for (const [folder, stamp] of was.folders) if (folderStamp(join(twin, folder)) !== stamp) clearUnknown(twin, folder, was);
+  const changed = new Set(
+    [...was.folders].filter(([folder, stamp]) => folderStamp(join(twin, folder)) !== stamp).map(([folder]) => folder),
+  );
+  for (const folder of changed) clearUnknown(twin, folder, was);
   removeFiles(
     twin,
     [...was.files].filter(([path, { stamp }]) => record.files.get(path)?.stamp !== stamp).map(([path]) => path),
   );
-  const added = [...record.files].filter(([path, { stamp }]) => was.files.get(path)?.stamp !== stamp).map(([path]) => path);
+  const isMissing = (path: string, stamp: string): boolean => changed.has(folderOf(path)) && fileStamp(join(twin, path)) !== stamp;
+  const added = [...record.files]
+    .filter(([path, { stamp }]) => was.files.get(path)?.stamp !== stamp || isMissing(path, stamp))
+    .map(([path]) => path);
   for (const folder of foldersOf(added)) mkdirSync(join(twin, folder), { recursive: true });
-  for (const path of added) linkSync(join(site, path), join(twin, path));
+  for (const path of added) {
+    rmSync(join(twin, path), { force: true });
+    linkSync(join(site, path), join(twin, path));
+  }
   return { ...record, folders: folderStamps(twin, record.files.keys()), siteFolders: record.folders };
 }
