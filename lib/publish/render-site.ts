@@ -82,7 +82,7 @@ export async function renderWith(maker: SiteMaker, results: ResultsFolder, optio
   const searched = [...facts].filter(([, page]) => page.searched).map(([path]) => path);
   await timed("search index", options.onCost, () => buildSearchIndex(maker, searched));
   const suspects = pagesToCheck(facts, drawn, (path) => maker.files().has(path));
-  const broken = findBrokenLinks(maker.dir, results.index.site.baseUrl, suspects);
+  const broken = findBrokenLinks(maker.dir, results.index.site.baseUrl, suspects, (page) => drawn.has(page));
   if (broken.length > 0) throw new Error(`${broken.length} broken links:\n${broken.join("\n")}`);
   return { pages: facts.size };
 }
@@ -119,7 +119,7 @@ export async function writeParts(maker: SiteMaker, results: ResultsFolder): Prom
     paths.forEach(wrote);
   });
   for (const { id } of index.chargers) {
-    for (const row of results.rowsOf(id)) if (!described.has(row.test.id)) await writeTest(row.test.id);
+    for (const test of results.testsOf(id)) if (!described.has(test)) await writeTest(test);
     await part(`side by side of charger ${id}`, writeCompared(id));
     fingerprints[id] = await part(sumsStep(id), writeSums(id, maker));
     await part(`feed of charger ${id}`, writeChargerFeed(id));

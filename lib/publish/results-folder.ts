@@ -20,6 +20,8 @@ export type ResultsFolder = {
   charger(id: string): ChargerResult;
   /** The rows of a charger's tests, in the order of the index. */
   rowsOf(charger: string): readonly ComparisonRow[];
+  /** The tests of those rows, which are asked for without reading the rows. */
+  testsOf(charger: string): readonly string[];
 };
 
 /** So many results of each kind are held; a page that shows one is seldom far from the next that does. */
@@ -33,7 +35,8 @@ const mostHeld = 200;
 export function openResults(siteDir: string): ResultsFolder {
   const index = readData(siteDir, "index.json", (value) => siteIndex.parse(value));
   const rowsByCharger = once(() => groupRows(index.rows));
-  return { index, ...openFiles(siteDir), rowsOf: (charger) => rowsByCharger().get(charger) ?? [] };
+  const rowsOf = (charger: string): readonly ComparisonRow[] => rowsByCharger().get(charger) ?? [];
+  return { index, ...openFiles(siteDir), rowsOf, testsOf: (charger) => rowsOf(charger).map((row) => row.test.id) };
 }
 
 function openFiles(siteDir: string): Pick<ResultsFolder, "test" | "charger"> {
@@ -55,7 +58,7 @@ function readData<T>(siteDir: string, name: string, parse: (value: unknown) => T
 export type PublishedRows = {
   readonly index: SiteIndex;
   readonly rows: readonly { readonly text: string }[];
-  readonly chargers: readonly { readonly id: string; readonly rows: readonly { readonly text: string }[] }[];
+  readonly chargers: readonly { readonly id: string; readonly rows: readonly { readonly test: string; readonly text: string }[] }[];
 };
 
 /**
@@ -68,10 +71,12 @@ export function openPublished(siteDir: string, { index, rows, chargers }: Publis
   const checked = siteIndex.parse({ ...(JSON.parse(toJson(index)) as SiteIndex), rows: [] });
   Object.defineProperty(checked, "rows", { enumerable: true, get: allRows });
   const rowsByCharger = new Map(chargers.map((charger) => [charger.id, once(() => parseRows(charger.rows))]));
+  const testsByCharger = new Map(chargers.map(({ id, rows: own }) => [id, own.map((row) => row.test)]));
   return {
     index: checked,
     ...openFiles(siteDir),
     rowsOf: (charger) => rowsByCharger.get(charger)?.() ?? [],
+    testsOf: (charger) => testsByCharger.get(charger) ?? [],
   };
 }
 

@@ -25,6 +25,10 @@ export function watchedResults(results: ResultsFolder, reads: (source: Source) =
       reads(rowsOfCharger(charger));
       return results.rowsOf(charger);
     },
+    testsOf(charger) {
+      reads(rowsOfCharger(charger));
+      return results.testsOf(charger);
+    },
   };
 }
 

@@ -5,14 +5,14 @@ import { describe, expect, it } from "vitest";
 import { findBrokenLinks } from "../../../lib/publish/check-links.ts";
 
 /** Checks a little site given as path → HTML. */
-function check(pages: Record<string, string>, baseUrl: string | null = null): string[] {
+function check(pages: Record<string, string>, baseUrl: string | null = null, isNew?: (page: string) => boolean): string[] {
   const siteDir = mkdtempSync(join(tmpdir(), "links-"));
   try {
     for (const [path, html] of Object.entries(pages)) {
       mkdirSync(dirname(join(siteDir, path)), { recursive: true });
       writeFileSync(join(siteDir, path), html);
     }
-    return findBrokenLinks(siteDir, baseUrl);
+    return findBrokenLinks(siteDir, baseUrl, undefined, isNew);
   } finally {
     rmSync(siteDir, { recursive: true });
   }
@@ -29,6 +29,16 @@ describe("the link check", () => {
     expect(check({ "index.html": '<a href="gone.html"></a>', "a/index.html": '<a href="../index.html#no"></a>' })).toEqual([
       'a/index.html: expected an element "no" in index.html, found none',
       'index.html: expected a file at "gone.html", found none',
+    ]);
+  });
+
+  it("looks for an element where either page is new, and for a file in any case", () => {
+    const link = (page: string): string => `<a href="${page}#gone"></a>`;
+    const pages = { "a.html": link("b.html"), "b.html": link("c.html"), "c.html": link("d.html"), "d.html": '<a href="gone.csv"></a>' };
+    expect(check(pages, null, (page) => page === "b.html")).toEqual([
+      'a.html: expected an element "gone" in b.html, found none',
+      'b.html: expected an element "gone" in c.html, found none',
+      'd.html: expected a file at "gone.csv", found none',
     ]);
   });
 

@@ -82,5 +82,6 @@ export function resultsFolderOf({ index, tests, chargers }: Results): ResultsFol
     test: (id) => of(tests, id),
     charger: (id) => of(chargers, id),
     rowsOf: (id) => index.rows.filter((row) => row.charger.id === id),
+    testsOf: (id) => index.rows.filter((row) => row.charger.id === id).map((row) => row.test.id),
   };
 }

@@ -20,6 +20,7 @@ const folder = (index: SiteIndex = fixture.index): ResultsFolder => ({
   test: (id) => found(fixture.tests.find((test) => test.id === id)),
   charger: (id) => found(fixture.chargers.find((charger) => charger.id === id)),
   rowsOf: (id) => index.rows.filter((row) => row.charger.id === id),
+  testsOf: (id) => index.rows.filter((row) => row.charger.id === id).map((row) => row.test.id),
 });
 const honest: SiteIndex = { ...fixture.index, site: { ...fixture.index.site, invented: false, sells: false } };
 const noCharts = { density: undefined, witnesses: undefined, profiles: new Map() };

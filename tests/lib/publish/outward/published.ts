@@ -43,6 +43,7 @@ export function folderOf({ index, tests, chargers }: Results): ResultsFolder {
     test: (id) => find(tests, id),
     charger: (id) => find(chargers, id),
     rowsOf: (id) => index.rows.filter((row) => row.charger.id === id),
+    testsOf: (id) => index.rows.filter((row) => row.charger.id === id).map((row) => row.test.id),
   };
 }
 
