@@ -61,6 +61,9 @@ export function siteMaker(
 ): SiteMaker {
   const files = new Map<string, KeptFile>();
   const steps = new Map<string, KeptStep>();
+  const valueDigests = new Map<string, string>();
+  const sources: (readonly [Source, string])[] = [];
+  const places = new Map<Source, number>();
   const folders = new Set<string>();
   const file = (path: string): KeptFile => {
     const known = files.get(path);
@@ -69,17 +72,35 @@ export function siteMaker(
   };
   const digestOf = (source: Source): string | undefined => {
     if (source.startsWith("file/")) return files.get(source.slice(5))?.sha256;
-    if (source.startsWith("value/")) return steps.has(source.slice(6)) ? valueDigest(steps.get(source.slice(6))?.value) : undefined;
+    if (source.startsWith("value/")) return digestOfValue(source.slice(6));
     return digest(source);
+  };
+  const digestOfValue = (step: string): string | undefined => {
+    const made = steps.get(step);
+    if (made === undefined) return undefined;
+    const known = valueDigests.get(step) ?? valueDigest(made.value);
+    valueDigests.set(step, known);
+    return known;
+  };
+  /** The place of a source among those of this build. */
+  const placeOf = (source: Source, digest: string): number => {
+    const place = places.get(source) ?? sources.push([source, digest]) - 1;
+    places.set(source, place);
+    return place;
+  };
+  const isSame = (place: number): boolean => {
+    const [source, was] = last.sources[place] ?? [];
+    return source !== undefined && digestOf(source) === was;
   };
 
   function keep(name: string): { value: unknown } | undefined {
     const known = last.code === code ? last.steps.get(name) : undefined;
     if (known === undefined) return undefined;
     if (!known.files.every((path) => trusted.has(path) && !files.has(path))) return undefined;
-    if (!known.reads.every(([source, was]) => digestOf(source) === was)) return undefined;
+    if (!known.reads.every(isSame)) return undefined;
     for (const path of known.files) files.set(path, last.files.get(path) as KeptFile);
-    steps.set(name, known);
+    const reads = known.reads.map((place) => placeOf(...(last.sources[place] as readonly [Source, string])));
+    steps.set(name, { ...known, reads });
     return known;
   }
 
@@ -89,7 +110,8 @@ export function siteMaker(
   };
 
   function begin(name: string): Step {
-    const reads = new Map<Source, string>();
+    const reads = new Set<Source>();
+    const readPlaces: number[] = [];
     const written: string[] = [];
     for (const path of last.steps.get(name)?.files ?? []) if (!files.has(path)) rmSync(join(dir, path), { force: true });
     const wrote = (path: string, content: string | Uint8Array = readFileSync(join(dir, path))): void => {
@@ -101,9 +123,11 @@ export function siteMaker(
     };
     return {
       reads(source) {
-        const now = reads.has(source) ? undefined : digestOf(source);
-        if (now !== undefined) reads.set(source, now);
-        else if (!reads.has(source)) throw new Error(`${name} read ${source}, of which nothing is known`);
+        if (reads.has(source)) return;
+        const now = digestOf(source);
+        if (now === undefined) throw new Error(`${name} read ${source}, of which nothing is known`);
+        reads.add(source);
+        readPlaces.push(placeOf(source, now));
       },
       write(path, content) {
         const target = join(dir, path);
@@ -116,7 +140,7 @@ export function siteMaker(
       },
       clear,
       wrote: (path) => wrote(path),
-      end: (value) => void steps.set(name, { reads: [...reads], files: written, value }),
+      end: (value) => void steps.set(name, { reads: Uint32Array.from(readPlaces), files: written, value }),
     };
   }
 
@@ -139,7 +163,7 @@ export function siteMaker(
         dir,
         [...last.files.keys()].filter((path) => !files.has(path)),
       );
-      return { code, files, steps, folders: folderStamps(dir, files.keys()), siteFolders: new Map() };
+      return { code, files, steps, sources, folders: folderStamps(dir, files.keys()), siteFolders: new Map() };
     },
   };
 }

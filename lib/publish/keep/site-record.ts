@@ -12,7 +12,8 @@ export type KeptFile = { readonly stamp: string; readonly sha256: string; readon
 export type Source = string;
 
 export type KeptStep = {
-  readonly reads: readonly (readonly [source: Source, digest: string])[];
+  /** What it read, by place in the record's sources: a site has thousands of steps, and they read much the same. */
+  readonly reads: Uint32Array;
   readonly files: readonly string[];
   /** What the step gave back; plain data. */
   readonly value: unknown;
@@ -23,6 +24,8 @@ export type SiteRecord = {
   readonly code: string;
   readonly files: ReadonlyMap<string, KeptFile>;
   readonly steps: ReadonlyMap<string, KeptStep>;
+  /** All that was read, each once: a source has one digest in a build, whichever step reads it. */
+  readonly sources: readonly (readonly [source: Source, digest: string])[];
   /** When each folder of the twin last gained or lost an entry. */
   readonly folders: ReadonlyMap<string, string>;
   /** The same of the site itself. */
@@ -33,6 +36,7 @@ export const emptyRecord = (code: string): SiteRecord => ({
   code,
   files: new Map(),
   steps: new Map(),
+  sources: [],
   folders: new Map(),
   siteFolders: new Map(),
 });
