@@ -6,7 +6,7 @@ import { testsCalled } from "../publish/assemble/prose.ts";
 import type { Workspace } from "../read/workspace.ts";
 import { chargerAgain, type JobsByKey } from "./again.ts";
 import type { Crew } from "./crew.ts";
-import { type ChargerHead, type ChargerJob, EntryLost, keptCharger, keyOfCharger } from "./jobs.ts";
+import { type ChargerHead, type ChargerJob, EntryLost, type KeyedBenchTest, keptCharger, keyOfCharger } from "./jobs.ts";
 import type { ReadyTest } from "./tests.ts";
 
 export type AssembledCharger = { readonly id: string; readonly key: string; readonly head: ChargerHead };
@@ -31,10 +31,10 @@ export function chargerJobs(
   const byCharger = new Map<string, ReadyTest[]>();
   for (const test of tests) byCharger.set(test.charger, [...(byCharger.get(test.charger) ?? []), test]);
   const byBattery = new Map<string, BenchTest[]>();
-  for (const { bench } of tests) byBattery.set(bench.battery, [...(byBattery.get(bench.battery) ?? []), bench]);
-  const knownBy = (own: readonly ReadyTest[]): BenchTest[] => {
-    const bench = own.flatMap((test) => [test.bench, ...nearestTests(test.bench, byBattery.get(test.bench.battery) ?? [])]);
-    return [...new Map(bench.map((test) => [test.id, test])).values()];
+  for (const { bench } of tests) byBattery.set(bench.test.battery, [...(byBattery.get(bench.test.battery) ?? []), bench.test]);
+  const knownBy = (own: readonly ReadyTest[]): KeyedBenchTest[] => {
+    const bench = own.flatMap(({ bench: { test } }) => [test, ...nearestTests(test, byBattery.get(test.battery) ?? [])]);
+    return [...new Set(bench.map(({ id }) => id))].flatMap((id) => testById.get(id)?.bench ?? []);
   };
   const keys = ({ id, key }: ReadyTest) => ({ id, key });
   return [...chargers].map(([id, { value, file, text }]) => {

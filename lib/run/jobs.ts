@@ -28,6 +28,9 @@ export type TestJob = { readonly kind: "test"; readonly key: string; readonly ba
 /** A published test, and where its results lie among the entries. */
 export type TestKey = { readonly id: string; readonly key: string };
 
+/** What a test says of its battery, and its digest, so that the names of all chargers that rest on it need not digest it again. */
+export type KeyedBenchTest = { readonly digest: string; readonly test: BenchTest };
+
 export type ChargerJob = {
   readonly kind: "charger";
   readonly key: string;
@@ -37,7 +40,7 @@ export type ChargerJob = {
   /** Its published tests, in order. */
   readonly tests: readonly TestKey[];
   /** The tests from which its tests' batteries are known, its own among them. */
-  readonly bench: readonly BenchTest[];
+  readonly bench: readonly KeyedBenchTest[];
   readonly prose: Prose | undefined;
   /** The published tests that the reviewer's words call figures of. */
   readonly called: readonly TestKey[];
@@ -56,7 +59,7 @@ export type TestHead = {
   readonly problems: readonly Problem[];
   readonly rows: number;
   /** Undefined where it is not published. */
-  readonly published: { readonly title: string; readonly digests: FieldDigests; readonly bench: BenchTest } | undefined;
+  readonly published: { readonly title: string; readonly digests: FieldDigests; readonly bench: KeyedBenchTest } | undefined;
 };
 
 /** A test's row in the comparison, as it stands in the index; rows of a thousand tests are too much to hold as objects, or to write anew. */
@@ -126,11 +129,13 @@ export async function doTest({ key, basis }: TestJob, entries: Entries): Promise
     published:
       published === undefined
         ? undefined
-        : { title: published.result.title, digests: digestsOf(published.result), bench: benchTestOf(published.context) },
+        : { title: published.result.title, digests: digestsOf(published.result), bench: keyed(benchTestOf(published.context)) },
   };
   entries.put("tests", key, head);
   return head;
 }
+
+const keyed = (test: BenchTest): KeyedBenchTest => ({ digest: digestOf(test), test });
 
 /** Puts a charger together from its tests and keeps what comes of it. Throws where a test's results were lost. */
 export function doCharger(job: ChargerJob, entries: Entries, forecaster: Forecaster | undefined): ChargerHead {
@@ -138,7 +143,15 @@ export function doCharger(job: ChargerJob, entries: Entries, forecaster: Forecas
   const called = job.called.map((test) => testBody(entries, test.key).result);
   const filled = prose === undefined ? undefined : fillProse(prose, id, chargerPath(id), 3, called, language, published);
   const tests = job.tests.map((test) => testBody(entries, test.key));
-  const result = assembleCharger({ id, charger: record.value, evidence, tests, prose: filled?.value ?? null, bench, forecaster });
+  const result = assembleCharger({
+    id,
+    charger: record.value,
+    evidence,
+    tests,
+    prose: filled?.value ?? null,
+    bench: bench.map(({ test }) => test),
+    forecaster,
+  });
   const head: ChargerHead = {
     problems: filled?.problems ?? [],
     name: result.name,
@@ -160,7 +173,8 @@ export function rowText(row: ComparisonRow): RowText {
 /** Names a charger's results: by its record's words (the file may have been written since it was digested), the results of its tests, and what its words say and call. */
 export function keyOfCharger(job: Omit<ChargerJob, "key" | "kind">, code: string): string {
   const { id, record, evidence, tests, bench, prose, called, published, language } = job;
-  return digestOf([code, id, record.text, evidence, tests, bench, prose ?? null, called, published, language]);
+  const known = bench.map(({ digest }) => digest);
+  return digestOf([code, id, record.text, evidence, tests, known, prose ?? null, called, published, language]);
 }
 
 export function digestsOf(result: object): FieldDigests {

@@ -1,11 +1,10 @@
 /** The tests of a run: what each rests on, and having those measured that are not known. */
 import type { Entries } from "../cache/entries.ts";
-import type { BenchTest } from "../judge/forecast/battery-tests.ts";
 import type { Problem } from "../nouns/problem.ts";
 import type { Workspace } from "../read/workspace.ts";
 import { basisOf, fileFinder, keyOfBasis } from "./basis.ts";
 import type { Crew } from "./crew.ts";
-import { type FieldDigests, keptTest, type TestHead, type TestJob } from "./jobs.ts";
+import { type FieldDigests, type KeyedBenchTest, keptTest, type TestHead, type TestJob } from "./jobs.ts";
 
 /** A test that can be published, by what the rest of the run needs to know of it. */
 export type ReadyTest = {
@@ -14,7 +13,7 @@ export type ReadyTest = {
   readonly charger: string;
   readonly title: string;
   readonly digests: FieldDigests;
-  readonly bench: BenchTest;
+  readonly bench: KeyedBenchTest;
 };
 
 export type MeasuredTests = {
