@@ -9,7 +9,7 @@ import { SiteProvider, siteContext } from "../../../../lib/publish/pages/site-co
 import type { ChargerResult, SiteIndex } from "../../../../lib/publish/results.ts";
 import type { ResultsFolder } from "../../../../lib/publish/results-folder.ts";
 import { figureOf, fixture } from "../../../pages/fixture.ts";
-import { findResults } from "../find-chargers.ts";
+import { findResults, resultsFolderOf } from "../find-chargers.ts";
 
 function first<T>(of: readonly T[]): T {
   const [one] = of;
@@ -21,12 +21,8 @@ const lantern = first(fixture.chargers);
 const mode = first(lantern.modes);
 const claim = first(mode.claims);
 
-const folderOf = (index: SiteIndex, charger: ChargerResult): ResultsFolder => ({
-  index,
-  test: (id) => first(fixture.tests.filter((test) => test.id === id)),
-  charger: (id) => (id === charger.id ? charger : first(fixture.chargers.filter((one) => one.id === id))),
-  rowsOf: (id) => index.rows.filter((row) => row.charger.id === id),
-});
+const folderOf = (index: SiteIndex, charger: ChargerResult): ResultsFolder =>
+  resultsFolderOf({ index, tests: fixture.tests, chargers: fixture.chargers.map((one) => (one.id === charger.id ? charger : one)) });
 
 /** The charger with two tests, of which the one that reached its target is shown. */
 const shown = first(fixture.index.rows.filter((row) => row.charger.id === lantern.id));
