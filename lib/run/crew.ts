@@ -51,7 +51,7 @@ export function hireCrew(entries: Entries, { threads, forecast }: { threads?: nu
   const least = threads === undefined ? fewJobs : 2;
   return {
     expect(jobs) {
-      if (folder !== undefined && forecast === undefined && most > 1 && jobs >= least) pool ??= startThreads(entries, folder, most);
+      if (folder !== undefined && forecast === undefined && most > 1 && jobs >= least) pool ??= startThreads(entries, folder, jobs, most);
     },
     test: (job) => pool?.test(job) ?? doTest(job, entries),
     charger: async (job) => pool?.charger(job) ?? chargerHere(job),
@@ -61,19 +61,20 @@ export function hireCrew(entries: Entries, { threads, forecast }: { threads?: nu
 }
 
 /**
- * Does jobs in threads, which find and leave what they need among the entries on disk. A thread is started for each job that finds none
- * free, up to so many, and stays: tests may be fewer than the chargers that come after them.
+ * Does jobs in threads, which find and leave what they need among the entries on disk. As many are started as there are jobs, up to the
+ * most; and more, up to the most, when a job finds none free, since tests may be fewer than the chargers that come after them.
  *
  * A thread that dies fails the job it was at, with the name of what was being measured; nothing is published then.
  */
-function startThreads(entries: Entries, folder: string, threads: number) {
+function startThreads(entries: Entries, folder: string, jobs: number, most: number) {
   const { path, isPacked } = startable("lib/run/worker.ts", fileURLToPath(new URL("../../", import.meta.url)));
   const pool = new Piscina({
     filename: pathToFileURL(path).href,
     // A worker learns to read TypeScript as this process did, whatever folder that was started in.
     execArgv: isPacked ? [] : ["--import", pathToFileURL(createRequire(import.meta.url).resolve("tsx")).href],
-    minThreads: 0,
-    maxThreads: threads,
+    // Of these one that dies before it is ready is replaced; a job that waited for it would else wait for ever.
+    minThreads: Math.min(jobs, most),
+    maxThreads: most,
     idleTimeout: Number.POSITIVE_INFINITY,
     workerData: folder,
   });
