@@ -2,20 +2,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { formatProblem } from "../../../lib/nouns/problem.ts";
+import { lockFiles } from "../read/locked-files.ts";
 import { mistakes } from "./mistakes.ts";
 import { messagesOf } from "./small-workspace.ts";
 
-/** A file that may not be read: taking away its rights would not keep a superuser from reading it, so the fault is made here. */
-vi.mock("node:fs", async (original) => {
-  const real = await original<typeof import("node:fs")>();
-  const readFileSync = (file: string, ...rest: unknown[]) => {
-    if (path.basename(file) === "locked.jpg") throw Object.assign(new Error("no right to read"), { code: "EACCES" });
-    return Reflect.apply(real.readFileSync, undefined, [file, ...rest]);
-  };
-  return { ...real, readFileSync };
-});
+lockFiles();
 
 const project = fileURLToPath(new URL("../../../", import.meta.url));
 const page = readFileSync(path.join(project, "docs/problems.md"), "utf8");

@@ -1,20 +1,13 @@
 import { createHash } from "node:crypto";
 import { mkdir, stat, symlink, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { formatProblem } from "../../../lib/nouns/problem.ts";
 import { listWorkspace, readText, sha256OfFile } from "../../../lib/read/workspace-files.ts";
+import { lockFiles } from "./locked-files.ts";
 import { withFiles } from "./temp-files.ts";
 
-/** A file that may not be read: taking away its rights would not keep a superuser from reading it, so the fault is made here. */
-vi.mock("node:fs", async (original) => {
-  const real = await original<typeof import("node:fs")>();
-  const readFileSync = (file: string, ...rest: unknown[]) => {
-    if (path.basename(file) === "locked.jpg") throw Object.assign(new Error("no right to read"), { code: "EACCES" });
-    return Reflect.apply(real.readFileSync, undefined, [file, ...rest]);
-  };
-  return { ...real, readFileSync };
-});
+lockFiles();
 
 describe("files of a workspace", () => {
   it("are listed by path, with size and digest, from data/ and content/ alone", () =>
