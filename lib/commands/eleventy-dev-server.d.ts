@@ -3,7 +3,8 @@ declare module "@11ty/eleventy-dev-server" {
   type Server = {
     serve(port: number): void;
     ready(): Promise<void>;
-    getPort(): number;
+    /** Once it is ready: the address under a host's name. */
+    getServerUrl(host: string): string;
     reload(event: object): void;
     close(): Promise<void>;
   };

@@ -29,7 +29,7 @@ export async function serve({ workspace, out, port, open }: ServeOptions): Promi
   });
   server.serve(port);
   await server.ready();
-  const address = `http://localhost:${server.getPort()}/`;
+  const address = server.getServerUrl("localhost");
   tell(`The site is at ${address} (stop with Ctrl+C)`);
   if (open && process.stdout.isTTY === true && process.env.CI === undefined) await openBrowser(address).catch(() => undefined);
 
