@@ -19,7 +19,7 @@ export async function benchReading(run: BenchRun): Promise<void> {
   for (const form of ["counted", "dated"] as const) await benchForm(run, form, bundle);
 }
 
-/** Our reader in one file, as a packaged tool would be; started by tsx it spends part of its time on putting modules together. */
+/** Our reader packed, as lib/start.js packs the command line. */
 async function bundleReader(to: string): Promise<void> {
   await build({
     entryPoints: [path.join(readers, "ampwitness.ts")],
@@ -39,10 +39,7 @@ async function benchForm({ rows, rounds, toolsFolder, folder, say }: BenchRun, f
   const { size } = await stat(file);
   const { commands: tools, missing } = findTools(toolsFolder, file, form);
   const node = process.execPath;
-  const ours: Command[] = [
-    { name: "ampwitness, one file", program: node, args: [bundle, file] },
-    { name: "ampwitness, by tsx", program: node, args: ["--import", "tsx", path.join(readers, "ampwitness.ts"), file] },
-  ];
+  const ours: Command[] = [{ name: "ampwitness", program: node, args: [bundle, file] }];
   const reference: Command = { name: "csv-parse", program: node, args: [path.join(readers, "csv-parse.mjs"), file, form] };
   const commands = [...ours, ...tools, reference];
   // The reference reader takes ten times as long as any other, and one run shows it.
