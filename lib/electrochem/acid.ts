@@ -45,15 +45,11 @@ const diluteShare = buildDiluteShare([
 
 function buildDiluteShare(rows: readonly (readonly [number, number])[]): (weightFraction: number) => number {
   const water = densityOfWater(25);
-  const span = myhreDensity(diluteLimit, 25) - water;
+  const span = myhreAt(25)(diluteLimit) - water;
   return monotoneCubic(
     [0, ...rows.map(([weightFraction]) => weightFraction), diluteLimit],
     [0, ...rows.map(([, densityKgPerL]) => (densityKgPerL - water) / span), 1],
   );
-}
-
-function myhreDensity(weightFraction: number, temperatureC: number): number {
-  return myhreAt(temperatureC)(weightFraction);
 }
 
 /** The polynomial at one temperature, kg/l against mass fraction: of many strengths only the last few steps differ. */

@@ -84,9 +84,9 @@ function known(by: Exclude<Ender, "unknown">, why: readonly string[]): Ending {
 /** The record names who ended this very recording, and may name another beside: whoever disconnects a charger that has stopped has ended it too. */
 function endingByRecord({ facts, offAfterIdleMs, slackMs }: Tail, by: Exclude<Ender, "unknown">, isIdleAtEnd: boolean): Ending {
   const why = [`the test record says that ${words[by]} ended this recording`];
-  const others = [by, facts.seen].filter((who) => who === "person" || who === "mains");
-  const [other] = others;
-  if (isIdleAtEnd && [by, facts.seen].includes("charger") && other !== undefined)
+  const named = [by, facts.seen];
+  const other = named.find((who) => who === "person" || who === "mains");
+  if (isIdleAtEnd && named.includes("charger") && other !== undefined)
     return {
       ...known("charger", [...why, `the test record says that ${words[facts.seen ?? by]} ended the connection`]),
       words: `${words.charger} and ${words[other]}, both by the test record`,

@@ -102,14 +102,12 @@ export function energyOfAll(counted: readonly Counted[]): Amount {
  * way round, left out. The recorder ran in those, and saw nothing of what the charger did.
  */
 export function coveredHoursOfAll(counted: readonly Counted[]): number {
-  const hoursOf = ({ recording, part }: Counted): number => coveredS(recording, rangesIn(recording, part)) / 3600;
-  return counted.reduce((sum, one) => sum + hoursOf(one) - partsOffBattery(one).reduce((off, part) => off + hoursOf(part), 0), 0);
-}
-
-function partsOffBattery({ recording, part }: Counted): Counted[] {
-  return recording.stages
-    .filter(isOffBattery)
-    .map(({ startS, endS }) => ({ recording, part: { fromS: Math.max(part.fromS, startS), toS: Math.min(part.toS, endS) } }));
+  const hoursOf = ({ recording, part }: Counted): number =>
+    partsOnBattery(recording).reduce(
+      (sum, shown) => sum + Math.max(0, Math.min(shown.toS, part.toS) - Math.max(shown.fromS, part.fromS)) / 3600,
+      0,
+    );
+  return counted.reduce((sum, one) => sum + hoursOf(one), 0);
 }
 
 /** Parts of a recording that show the battery: without gaps, and without the time in which the leads were off it or the wrong way round. */

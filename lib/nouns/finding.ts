@@ -4,6 +4,9 @@ import { z } from "zod";
 export const outcomes = ["meets", "short of", "above", "cannot tell", "not put to the test"] as const;
 export type Outcome = (typeof outcomes)[number];
 
+/** The same, missed before met: of one claim judged several times, what a buyer must know of stands first. */
+export const missedFirst: readonly Outcome[] = ["above", "short of", "meets", "cannot tell", "not put to the test"];
+
 /** How a finding weighs for the reader; drawn as a mark and a word, never as colour alone. */
 export const weights = ["good", "bad", "caution", "unsure", "untested", "note"] as const;
 export type Weight = (typeof weights)[number];

@@ -3,7 +3,6 @@ import { existsSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 import Eleventy from "@11ty/eleventy";
-import { register } from "tsx/esm/api";
 import { configureEleventy, pageData } from "../../_site-config/eleventy.config.ts";
 import { startable } from "../packed.ts";
 import { assetPaths, publishAssets } from "./assets.ts";
@@ -140,8 +139,9 @@ export async function writeParts(maker: SiteMaker, results: ResultsFolder): Prom
 let canLoadTemplates = templates.isPacked;
 
 /** Eleventy loads the page templates by itself, so Node must know how to read TypeScript and TSX, whatever folder we were started in. */
-function teachNodeToLoadTemplates(): void {
+async function teachNodeToLoadTemplates(): Promise<void> {
   if (canLoadTemplates) return;
+  const { register } = await import("tsx/esm/api");
   register({ tsconfig: `${project}tsconfig.json` });
   canLoadTemplates = true;
 }
@@ -152,7 +152,7 @@ async function writePages(
   fingerprints: Fingerprints,
   { onPage }: RenderOptions,
 ): Promise<ReturnType<SitePages["finish"]>> {
-  teachNodeToLoadTemplates();
+  await teachNodeToLoadTemplates();
   const total = countPages(results);
   let done = 0;
   onPage?.(done, total);

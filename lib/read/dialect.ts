@@ -594,12 +594,13 @@ class Resolver {
   }
 }
 
-/** A number of the file that has the decimal mark, as it is then read. */
+/** What tells the encoding, where the record does not state it. */
 function whyEncoding(encoding: string): string {
   if (encoding.startsWith("utf-")) return "the file's first bytes are of it";
   return "the file's first bytes are not UTF-8; a number reads alike in every encoding of one byte a letter, so state it where letters look wrong";
 }
 
+/** A number of the file that has the decimal mark, as it is then read. */
 function whyDecimal({ decimalMark, thousandsMark }: NumberForm, rows: readonly (readonly string[])[]): string {
   for (const fields of rows)
     for (const field of fields) {

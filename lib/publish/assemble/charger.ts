@@ -3,7 +3,7 @@ import type { TestContext } from "../../measure/test-context.ts";
 import type { Charger, Mode } from "../../nouns/charger.ts";
 import type { Evidence } from "../../nouns/evidence.ts";
 import type { Figure } from "../../nouns/figure.ts";
-import { type JudgedClaim, outcomes } from "../../nouns/finding.ts";
+import { type JudgedClaim, missedFirst, outcomes } from "../../nouns/finding.ts";
 import { formatStated } from "../../units/format.ts";
 import { type ChargerResult, schemaVersion, type TestResult } from "../results.ts";
 import { methodVersion } from "../version.ts";
@@ -41,11 +41,12 @@ export type ChargerInput = {
 /** The published results of a charger, from those of its tests. */
 export function assembleCharger({ id, charger, evidence, tests, prose, bench, forecaster }: ChargerInput): ChargerResult {
   const first = tests[0];
+  const testsOf = (modeId: string) => tests.filter(({ result }) => result.mode.id === modeId);
   const modes = charger.modes.map((mode) => {
-    const ofMode = tests.filter(({ result }) => result.mode.id === mode.id).map(({ result }) => result);
+    const ofMode = testsOf(mode.id).map(({ result }) => result);
     const forecast = assembleForecast(
       mode.id,
-      tests.filter(({ result }) => result.mode.id === mode.id).map(({ context }) => context),
+      testsOf(mode.id).map(({ context }) => context),
       forecaster,
       bench ?? tests.map(({ context }) => benchTestOf(context)),
     );
@@ -85,7 +86,7 @@ export function assembleCharger({ id, charger, evidence, tests, prose, bench, fo
     verdict: makeVerdict(
       modes.map((mode) => ({
         name: mode.name,
-        tests: tests.filter(({ result }) => result.mode.id === mode.id).map(({ result }) => result),
+        tests: testsOf(mode.id).map(({ result }) => result),
         season: mode.forecast?.season ?? [],
       })),
     ),
@@ -162,14 +163,13 @@ function statedBy(mode: Mode): ChargerResult["modes"][number]["stated"] {
  * characteristic that was seen once in full is one that the charger has.
  */
 const rankOfCharacteristic: readonly JudgedClaim["outcome"][] = ["meets", "above", "short of", "cannot tell", "not put to the test"];
-const rankOfNumber: readonly JudgedClaim["outcome"][] = ["above", "short of", "meets", "cannot tell", "not put to the test"];
 
 /** One verdict a claim over all tests of a mode; where tests differ, that is said. */
 function mergeClaims(tests: readonly TestResult[]): JudgedClaim[] {
   const ids = [...new Set(tests.flatMap((test) => test.claims.map((claim) => claim.id)))];
   return ids.flatMap((id) => {
     const judged = tests.flatMap((test) => test.claims.filter((claim) => claim.id === id).map((claim) => ({ claim, test })));
-    const order = id === "claim-characteristic" ? rankOfCharacteristic : rankOfNumber;
+    const order = id === "claim-characteristic" ? rankOfCharacteristic : missedFirst;
     const chosen = [...judged].sort((a, b) => order.indexOf(a.claim.outcome) - order.indexOf(b.claim.outcome))[0];
     if (chosen === undefined) return [];
     const others = outcomes.filter((outcome) => outcome !== chosen.claim.outcome && judged.some(({ claim }) => claim.outcome === outcome));

@@ -107,26 +107,7 @@ export function assembleForecast(
         ? null
         : {
             words: referenceWords,
-            figures: [
-              ...hoursFigures("reference-hours", ", reference battery", modeId, forecast.reference.hours, [], evidence),
-              figureOf(
-                "reference-energy",
-                "reference-energy/3",
-                "Mains energy to 95 %, reference battery",
-                "kWh",
-                modeId,
-                forecast.reference.mainsKWh,
-                shortOf(forecast.reference.hours.find(({ mark }) => mark === "95 %")),
-                evidence,
-              ),
-              ...referenceCosts(
-                first,
-                modeId,
-                forecast.reference.mainsKWh,
-                shortOf(forecast.reference.hours.find(({ mark }) => mark === "95 %")),
-                evidence,
-              ),
-            ],
+            figures: referenceFigures(forecast.reference, first, modeId, evidence),
             drawsH: [...forecast.reference.drawsH],
             drawsKWh: [...forecast.reference.drawsKWh],
             pricePerKWh: pricePerKWh(first),
@@ -182,6 +163,22 @@ function hoursFigures(
       evidence,
     );
   });
+}
+
+/** Hours, energy and costs on the reference battery; energy and costs are to 95 %, and as open above as its hours. */
+function referenceFigures(
+  { hours, mainsKWh }: NonNullable<ModeForecast["reference"]>,
+  first: TestContext,
+  modeId: string,
+  evidence: Figure["evidence"],
+): Figure[] {
+  const short = shortOf(hours.find(({ mark }) => mark === "95 %"));
+  const energyLabel = "Mains energy to 95 %, reference battery";
+  return [
+    ...hoursFigures("reference-hours", ", reference battery", modeId, hours, [], evidence),
+    figureOf("reference-energy", "reference-energy/3", energyLabel, "kWh", modeId, mainsKWh, short, evidence),
+    ...referenceCosts(first, modeId, mainsKWh, short, evidence),
+  ];
 }
 
 /** How often a mark is not reached, which leaves an interval open above; nothing where it always is. */

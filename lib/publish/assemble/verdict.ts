@@ -1,5 +1,5 @@
 /** The first sentence a buyer reads, made from claims, findings and the forecast of a month connected; nothing in it that they do not carry. */
-import type { Finding, JudgedClaim } from "../../nouns/finding.ts";
+import { type Finding, type JudgedClaim, missedFirst } from "../../nouns/finding.ts";
 import { formatStated } from "../../units/format.ts";
 import type { ModeForecastResult, TestResult } from "../results.ts";
 import { leftOnOf } from "./left-on.ts";
@@ -60,15 +60,12 @@ function clausesOf({ tests, season }: JudgedMode): string[] {
   ];
 }
 
-/** Of the same claim over several tests, the one that a buyer must know of: one that is missed before one that is met. */
-const mostTelling: readonly JudgedClaim["outcome"][] = ["short of", "above", "meets", "cannot tell", "not put to the test"];
-
 const isMissed = ({ outcome }: Pick<JudgedClaim, "outcome">): boolean => outcome === "short of" || outcome === "above";
 
 /** The most telling claim of the name, and " in 1 of 2 tests" where others of the mode's tests met what it missed. */
 function tellingClaim(tests: readonly JudgedTest[], id: string): { readonly claim: JudgedClaim; readonly inTests: string } | undefined {
   const claims = tests.flatMap((test) => test.claims.filter((claim) => claim.id === id));
-  const [claim] = [...claims].sort((a, b) => mostTelling.indexOf(a.outcome) - mostTelling.indexOf(b.outcome));
+  const [claim] = [...claims].sort((a, b) => missedFirst.indexOf(a.outcome) - missedFirst.indexOf(b.outcome));
   if (claim === undefined) return undefined;
   const decided = claims.filter(({ outcome }) => isMissed({ outcome }) || outcome === "meets");
   return { claim, inTests: isMissed(claim) ? inSome(decided.filter(isMissed).length, decided.length) : "" };

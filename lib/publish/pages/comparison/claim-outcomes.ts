@@ -1,5 +1,5 @@
 /** What came of a charger's claims over all its modes, short enough for a cell. */
-import type { JudgedClaim } from "../../../nouns/finding.ts";
+import { type JudgedClaim, missedFirst } from "../../../nouns/finding.ts";
 import type { ChargerResult } from "../../results.ts";
 
 export type ClaimOutcome = Pick<JudgedClaim, "id" | "label" | "outcome"> & {
@@ -7,16 +7,13 @@ export type ClaimOutcome = Pick<JudgedClaim, "id" | "label" | "outcome"> & {
   readonly modes: readonly string[];
 };
 
-/** Missed before met, so that no mode hides another. */
-const gravity: readonly JudgedClaim["outcome"][] = ["above", "short of", "meets", "cannot tell", "not put to the test"];
-
-/** One entry for each claim and what came of it, claims in their own order; none for a charger that claims nothing. */
+/** One entry for each claim and what came of it, claims in their own order, missed before met; none for a charger that claims nothing. */
 export function claimOutcomes({ modes }: Pick<ChargerResult, "modes">): ClaimOutcome[] {
   const made = modes.flatMap(({ name, claims }) => claims.map(({ id, label, outcome }) => ({ id, label, outcome, mode: name })));
   const ids = [...new Set(made.map(({ id }) => id))];
   return ids.flatMap((id) => {
     const ofClaim = made.filter((claim) => claim.id === id);
-    const came = gravity.filter((outcome) => ofClaim.some((claim) => claim.outcome === outcome));
+    const came = missedFirst.filter((outcome) => ofClaim.some((claim) => claim.outcome === outcome));
     return came.map((outcome) => ({
       id,
       label: ofClaim[0]?.label ?? id,

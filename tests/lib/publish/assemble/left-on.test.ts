@@ -1,32 +1,8 @@
 import { describe, expect, it } from "vitest";
-import type { Finding } from "../../../../lib/nouns/finding.ts";
 import { leftOnOf } from "../../../../lib/publish/assemble/left-on.ts";
-import type { ModeForecastResult } from "../../../../lib/publish/results.ts";
+import { finding, type Month, monthAt } from "./judged.ts";
 
-const finding = (id: string, verdict: string): Finding => ({
-  id,
-  subject: "",
-  verdict,
-  weight: "note",
-  sentence: `${id}: ${verdict}.`,
-  why: [],
-  wouldSettle: null,
-  figures: [],
-  doubts: [],
-});
 const inside = finding("float-window", "yes, by its voltage");
-type Month = ModeForecastResult["season"][number];
-const monthAt = (temperatureC: number, inWindow: Month["inWindow"]): Month => ({
-  place: "cellar",
-  temperatureC,
-  mainsKWh: null,
-  waterG: null,
-  restartsPerDay: null,
-  topUpDays: null,
-  heldV: null,
-  windowV: { low: 13.4, high: 14.1 },
-  inWindow,
-});
 
 describe("the warning of a mode that should not stay connected", () => {
   it("is the finding's own sentence, a voltage that never lets go before one above the float window before one voltmeter reading", () => {

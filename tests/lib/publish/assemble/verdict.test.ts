@@ -4,6 +4,7 @@ import type { Finding, JudgedClaim, Outcome } from "../../../../lib/nouns/findin
 import { type JudgedMode, type JudgedTest, makeVerdict } from "../../../../lib/publish/assemble/verdict.ts";
 import { translatePhrase } from "../../../../lib/publish/phrases/translate.ts";
 import { contextOf } from "../../measure/bench.ts";
+import { finding, monthAt } from "./judged.ts";
 
 const [plainClaim] = judgeClaims(contextOf({ claims: { currentA: { value: 8, from: "label" } } }));
 function currentClaim(outcome: Outcome, measured: number | null): JudgedClaim {
@@ -16,17 +17,6 @@ const voltageClaim = (id: string, outcome: Outcome, measured: number, claimed: n
   unit: "V",
   claimed,
 });
-const finding = (id: string, verdict: string, weight: Finding["weight"], sentence = ""): Finding => ({
-  id,
-  subject: "",
-  verdict,
-  weight,
-  sentence,
-  why: [],
-  wouldSettle: null,
-  figures: [],
-  doubts: [],
-});
 const reached = finding("target-density", "reached", "good");
 const notReachable = finding("target-density", "not reachable as it goes", "bad");
 const doubt = (id: string) => ({ id, place: "", found: "", expected: "", mend: "" });
@@ -38,18 +28,6 @@ const testOf = (claims: readonly JudgedClaim[], findings: readonly Finding[], do
 });
 const modeOf = (name: string, ...tests: readonly JudgedTest[]): JudgedMode => ({ name, tests, season: [] });
 const ofTest = (...parts: Parameters<typeof testOf>) => makeVerdict([modeOf("NORMAL", testOf(...parts))]);
-const monthAt = (inWindow: JudgedMode["season"][number]["inWindow"], ...temperaturesC: readonly number[]): JudgedMode["season"] =>
-  temperaturesC.map((temperatureC) => ({
-    place: "cellar",
-    temperatureC,
-    mainsKWh: null,
-    waterG: null,
-    restartsPerDay: null,
-    topUpDays: null,
-    heldV: null,
-    windowV: { low: 13.4, high: 14.1 },
-    inWindow,
-  }));
 
 describe("the first sentence a buyer reads", () => {
   it.each<[Outcome, number | null, string]>([
@@ -165,18 +143,22 @@ describe("the first sentence on a charger of several modes or tests", () => {
 
   it("carries the forecast of a month connected where it is unsafe and no test has said so", () => {
     const tested = testOf([currentClaim("meets", 8)], [reached, finding("float-window", "yes, by its voltage", "good")]);
-    const warm: JudgedMode = { ...modeOf("NORMAL", tested), season: monthAt("above", 15, 30) };
+    const warm: JudgedMode = { ...modeOf("NORMAL", tested), season: [monthAt(15, "above"), monthAt(30, "above")] };
     expect(makeVerdict([warm])).toEqual({
       sentence:
         "Gives the 8\u202FA on its label. Brought the battery back to full density. May stay connected, by the voltage it holds. By its forecast it should not stay connected at 15 and 30 °C.",
       weight: "caution",
     });
-    expect(makeVerdict([{ ...warm, season: monthAt("partly", 15, 30) }]).weight).toBe("good");
+    expect(makeVerdict([{ ...warm, season: [monthAt(15, "partly"), monthAt(30, "partly")] }]).weight).toBe("good");
   });
 
   it("is said whole in the other languages", () => {
     const short = modeOf("12V", testOf([currentClaim("meets", 8)], [notReachable]));
-    const { sentence } = makeVerdict([weak, { ...short, season: monthAt("above", 0, 15, 30) }, modeOf("AGM")]);
+    const { sentence } = makeVerdict([
+      weak,
+      { ...short, season: [0, 15, 30].map((temperatureC) => monthAt(temperatureC, "above")) },
+      modeOf("AGM"),
+    ]);
     expect(translatePhrase(sentence, "de")).toBe(
       "Betriebsart „6V“: liefert 5\u202FA von den 8\u202FA auf dem Typenschild; brachte die Batterie wieder auf volle Säuredichte. Betriebsart „12V“: liefert die 8\u202FA vom Typenschild; brachte die Batterie nicht wieder auf volle Säuredichte und wird es so auch nicht; nach der Hochrechnung sollte es bei 0, 15 und 30 °C nicht angeschlossen bleiben. Nicht geprüft: 1 von 3 Betriebsarten.",
     );
