@@ -169,12 +169,12 @@ const clauses = [
   {
     en: "by one voltmeter reading it should not stay connected",
     pl: "sądząc po jednym odczycie woltomierza, nie powinien pozostawać podłączony",
-    de: "nach einer Ablesung am Spannungsmesser sollte es nicht angeschlossen bleiben",
+    de: "laut einer einzigen Ablesung am Spannungsmesser sollte es nicht angeschlossen bleiben",
   },
   {
     en: "by its forecast it should not stay connected at {temperatures:numbers} °C",
     pl: "według prognozy nie powinien pozostawać podłączony w temperaturze {temperatures} °C",
-    de: "nach der Hochrechnung sollte es bei {temperatures} °C nicht angeschlossen bleiben",
+    de: "laut Hochrechnung sollte es bei {temperatures} °C nicht angeschlossen bleiben",
   },
   {
     en: "may stay connected, but may not keep the battery full",
@@ -302,7 +302,7 @@ export const claims = {
     {
       en: "By its forecast a month connected at {temperatures:numbers} °C keeps the battery above the float window: it costs water and life.",
       pl: "Według prognozy miesiąc podłączenia w temperaturze {temperatures} °C trzyma akumulator powyżej zakresu napięcia konserwującego: kosztuje to wodę i trwałość.",
-      de: "Nach der Hochrechnung liegt die Batterie in einem Monat am Ladegerät bei {temperatures} °C über dem Fenster der Erhaltungsladung: Das kostet Wasser und Lebensdauer.",
+      de: "Laut Hochrechnung liegt die Batterie in einem Monat am Ladegerät bei {temperatures} °C über dem Fenster der Erhaltungsladung: Das kostet Wasser und Lebensdauer.",
     },
   ],
   clause: clauses,

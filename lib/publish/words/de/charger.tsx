@@ -75,7 +75,7 @@ export const charger: typeof source = {
       </>
     ),
     onReference: (mode) => `Betriebsart „${mode}“ an der Referenzbatterie, hochgerechnet`,
-    behaves: (mode) => `Wie sich die Betriebsart „${mode}“ nach der Hochrechnung verhält`,
+    behaves: (mode) => `Wie sich die Betriebsart „${mode}“ laut Hochrechnung verhält`,
     notKnownOfIt: "Nicht bekannt ist:",
     readyBy: (mode, kind, airC) => `Betriebsart „${mode}“: gebrauchte ${kind} bei ${airC}, wann bereit (95 %), hochgerechnet`,
     kinds: { flooded: "Nassbatterien", AGM: "AGM-Batterien" },

@@ -160,7 +160,7 @@ describe("the first sentence on a charger of several modes or tests", () => {
       modeOf("AGM"),
     ]);
     expect(translatePhrase(sentence, "de")).toBe(
-      "Betriebsart „6V“: liefert 5\u202FA von den 8\u202FA auf dem Typenschild; brachte die Batterie wieder auf volle Säuredichte. Betriebsart „12V“: liefert die 8\u202FA vom Typenschild; brachte die Batterie nicht wieder auf volle Säuredichte und wird es so auch nicht; nach der Hochrechnung sollte es bei 0, 15 und 30 °C nicht angeschlossen bleiben. Nicht geprüft: 1 von 3 Betriebsarten.",
+      "Betriebsart „6V“: liefert 5\u202FA von den 8\u202FA auf dem Typenschild; brachte die Batterie wieder auf volle Säuredichte. Betriebsart „12V“: liefert die 8\u202FA vom Typenschild; brachte die Batterie nicht wieder auf volle Säuredichte und wird es so auch nicht; laut Hochrechnung sollte es bei 0, 15 und 30 °C nicht angeschlossen bleiben. Nicht geprüft: 1 von 3 Betriebsarten.",
     );
     expect(translatePhrase(sentence, "pl")).toMatch(
       /^Tryb „6V”: daje 5\u202FA z 8\u202FA podanych na etykiecie; .*Nie przetestowano: 1 z 3/,
