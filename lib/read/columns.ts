@@ -20,11 +20,30 @@ export class GrowingFloats {
     return this.#length;
   }
 
+  /** The column itself, with room for so many more values behind those it has: they are put in from `length` on, and then told to `took`. */
+  room(most: number): Float64Array {
+    while (this.#length + most > this.#values.length) this.#values = doubled(this.#values, new Float64Array(2 * this.#values.length));
+    return this.#values;
+  }
+
+  /** Counts in values that were put into the room, and gives them back. */
+  took(count: number): Float64Array {
+    this.#length += count;
+    return this.#values.subarray(this.#length - count, this.#length);
+  }
+
   /** The values so far, sharing memory with this column: read once, when reading is done. */
   finish(): Float64Array {
     return this.#values.subarray(0, this.#length);
   }
 }
+
+export type RowColumns = {
+  readonly timesS: Float64Array;
+  readonly voltagesV: Float64Array;
+  readonly currentsA: Float64Array;
+  readonly lines: Uint32Array;
+};
 
 /** The columns that every log has, side by side, so that a row is put in with one look at whether there is room. */
 export class GrowingRows {
@@ -52,11 +71,23 @@ export class GrowingRows {
     this.#length = at + 1;
   }
 
+  /** The columns themselves, with room for so many more rows behind those they have: see `GrowingFloats.room`. */
+  room(most: number): RowColumns {
+    while (this.#length + most > this.#lines.length) this.#grow();
+    return { timesS: this.#timesS, voltagesV: this.#voltagesV, currentsA: this.#currentsA, lines: this.#lines };
+  }
+
+  /** Counts in rows that were put into the room. */
+  took(count: number): void {
+    this.#length += count;
+  }
+
   #grow(): void {
-    this.#timesS = doubled(this.#timesS, new Float64Array(2 * this.#length));
-    this.#voltagesV = doubled(this.#voltagesV, new Float64Array(2 * this.#length));
-    this.#currentsA = doubled(this.#currentsA, new Float64Array(2 * this.#length));
-    this.#lines = doubled(this.#lines, new Uint32Array(2 * this.#length));
+    const capacity = 2 * this.#lines.length;
+    this.#timesS = doubled(this.#timesS, new Float64Array(capacity));
+    this.#voltagesV = doubled(this.#voltagesV, new Float64Array(capacity));
+    this.#currentsA = doubled(this.#currentsA, new Float64Array(capacity));
+    this.#lines = doubled(this.#lines, new Uint32Array(capacity));
   }
 
   get length(): number {
@@ -64,7 +95,7 @@ export class GrowingRows {
   }
 
   /** The rows so far, sharing memory with these columns: read once, when reading is done. */
-  finish(): { timesS: Float64Array; voltagesV: Float64Array; currentsA: Float64Array; lines: Uint32Array } {
+  finish(): RowColumns {
     return {
       timesS: this.#timesS.subarray(0, this.#length),
       voltagesV: this.#voltagesV.subarray(0, this.#length),

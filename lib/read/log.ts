@@ -311,7 +311,8 @@ function logOf(all: Rows, part: Part, partCount: number, request: LogRequest, di
 
   let voltagesV = cut(all.voltagesV);
   let currentsA = cut(all.currentsA);
-  const empty = countEmpty(voltagesV, currentsA);
+  const samples = part.to - part.from;
+  const empty = samples === all.timesS.length ? all.empty : countEmpty(voltagesV, currentsA);
   const sign = dialect.currentSign ?? (sumOf(currentsA) < 0 ? -1 : 1);
   // Rows of one file are read for one log, so its columns are its own to change. Nothing added makes 0 of -0, which is nobody's current.
   for (let row = 0; row < currentsA.length; row++) currentsA[row] = sign * (currentsA[row] as number) + 0;
@@ -334,7 +335,6 @@ function logOf(all: Rows, part: Part, partCount: number, request: LogRequest, di
 
   const firstS = timesS[0] ?? 0;
   for (let row = 0; row < timesS.length; row++) timesS[row] = (timesS[row] as number) - firstS;
-  const samples = part.to - part.from;
   return {
     samples: {
       elapsedS: timesS,

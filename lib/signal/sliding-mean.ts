@@ -3,7 +3,8 @@ import { trapezoid } from "./trapezoid.ts";
 /** Of windows that are alike within this share the first is taken: sums of the same values differ by their roundings. */
 const alikeShare = 1e-12;
 
-const isHigher = (one: number, other: number): boolean => one - other > alikeShare * Math.abs(other);
+/** What is higher than a value lies above this. */
+const justAbove = (value: number): number => value + alikeShare * Math.abs(value);
 
 type Window = { readonly mean: number; readonly from: number; readonly to: number };
 
@@ -32,7 +33,7 @@ export function highestSlidingMean(
     if (held === undefined) continue;
     // Summed anew, since a sum that values were added to and taken from along a long log has gathered their roundings.
     const mean = trapezoid(x, y, held.from, held.to + 1) / ((x[held.to] as number) - (x[held.from] as number));
-    if (best === undefined || isHigher(mean, best.mean)) best = { mean, ...held };
+    if (best === undefined || mean > justAbove(best.mean)) best = { mean, ...held };
   }
   return best;
 }
@@ -56,7 +57,7 @@ function highestOfEven(y: Float64Array, from: number, to: number, steps: number)
   if (!(from + steps < to)) return undefined;
   let area = 0;
   for (let i = from + 1; i <= from + steps; i++) area += (y[i] as number) + (y[i - 1] as number);
-  let bestArea = area;
+  let toBeat = justAbove(area);
   let bestTo = from + steps;
   let yBefore = y[bestTo] as number;
   let yLeft = y[from] as number;
@@ -66,8 +67,8 @@ function highestOfEven(y: Float64Array, from: number, to: number, steps: number)
     area += yRight + yBefore - (yNext + yLeft);
     yBefore = yRight;
     yLeft = yNext;
-    if (!isHigher(area, bestArea)) continue;
-    bestArea = area;
+    if (!(area > toBeat)) continue;
+    toBeat = justAbove(area);
     bestTo = right;
   }
   return { from: bestTo - steps, to: bestTo };
@@ -89,7 +90,7 @@ function highestOfUneven(x: Float64Array, y: Float64Array, from: number, to: num
     const span = xRight - (x[left] as number);
     if (span < width) continue;
     const mean = area / span;
-    if (!(bestFrom < 0 || isHigher(mean, bestMean))) continue;
+    if (!(bestFrom < 0 || mean > justAbove(bestMean))) continue;
     bestMean = mean;
     bestFrom = left;
     bestTo = right;

@@ -25,10 +25,9 @@ class WatchingReader extends RowReader {
     super.take(fields, firstLine, lastLine);
   }
 
-  override keepPlain(row: Float64Array, line: number): boolean {
-    const isKept = super.keepPlain(row, line);
-    if (isKept) this.plainRows++;
-    return isKept;
+  override keepPlain(count: number, firstLine: number): void {
+    super.keepPlain(count, firstLine);
+    this.plainRows += count;
   }
 }
 

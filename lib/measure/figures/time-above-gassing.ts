@@ -21,12 +21,12 @@ export const timeAboveGassing: FigureDefinition<MeasuredRecording> = {
     if (!recording.trace.hasVoltage) return notMeasured("not recorded", "the recorder logs no voltage", [evidenceOf(recording)]);
     const { warmV, coldV, temperature } = gassingLimits(recording);
     const limitV = (warmV + coldV) / 2;
-    const hoursAbove = (thresholdV: number): number => hoursOver(recording, thresholdV, whole);
     const uncertaintyV = uncertaintyOfReading(recording, "voltage", limitV);
+    const reachV = uncertaintyV === undefined ? 0 : 2 * uncertaintyV;
+    const [value, low, high] = hoursOver(recording, [limitV, coldV + reachV, warmV - reachV], whole) as [number, number, number];
     return {
-      value: hoursAbove(limitV),
-      interval:
-        uncertaintyV === undefined ? undefined : { low: hoursAbove(coldV + 2 * uncertaintyV), high: hoursAbove(warmV - 2 * uncertaintyV) },
+      value,
+      interval: uncertaintyV === undefined ? undefined : { low, high },
       evidence: [evidenceOf(recording), ...(temperature?.evidence ?? [])],
       doubts: [
         ...missingAccuracy([recording], "voltage"),
@@ -41,7 +41,7 @@ export const timeAboveGassing: FigureDefinition<MeasuredRecording> = {
 /** Hours of part of a recording above the gassing voltage, in the middle of what the battery's temperature leaves open. */
 export function hoursAboveGassing(recording: MeasuredRecording, part: Part = whole): number {
   const { warmV, coldV } = gassingLimits(recording);
-  return hoursOver(recording, (warmV + coldV) / 2, part);
+  return hoursOver(recording, [(warmV + coldV) / 2], part)[0] as number;
 }
 
 const whole: Part = { fromS: Number.NEGATIVE_INFINITY, toS: Number.POSITIVE_INFINITY };
@@ -53,12 +53,17 @@ function gassingLimits(recording: MeasuredRecording): { warmV: number; coldV: nu
   return { warmV: limitAt(temperature?.highC ?? 25), coldV: limitAt(temperature?.lowC ?? 25), temperature };
 }
 
-function hoursOver(recording: MeasuredRecording, thresholdV: number, part: Part): number {
+/** Hours of part of a recording above each of some voltages; a long log is gone through once for all of them. */
+function hoursOver(recording: MeasuredRecording, thresholdsV: readonly number[], part: Part): number[] {
   const { elapsedS, voltagesV } = recording.trace;
-  let seconds = 0;
+  const lowestV = Math.min(...thresholdsV);
+  const seconds = thresholdsV.map(() => 0);
   for (const [from, to] of rangesIn(recording, part))
-    for (let i = from + 1; i < to; i++)
-      if (((voltagesV[i] as number) + (voltagesV[i - 1] as number)) / 2 > thresholdV)
-        seconds += (elapsedS[i] as number) - (elapsedS[i - 1] as number);
-  return seconds / 3600;
+    for (let i = from + 1; i < to; i++) {
+      const meanV = ((voltagesV[i] as number) + (voltagesV[i - 1] as number)) / 2;
+      if (!(meanV > lowestV)) continue;
+      const stepS = (elapsedS[i] as number) - (elapsedS[i - 1] as number);
+      for (let k = 0; k < seconds.length; k++) if (meanV > (thresholdsV[k] as number)) seconds[k] = (seconds[k] as number) + stepS;
+    }
+  return seconds.map((ofOne) => ofOne / 3600);
 }

@@ -18,7 +18,7 @@ const plus = 0x2b;
 const minus = 0x2d;
 const slash = 0x2f;
 const letterT = 0x54;
-/** Bytes of `2026-03-14 08:00:`, in whatever order of the date. */
+/** Bytes of `2026-03-14 08:00:`, in whatever order of the date: four times four, and a colon. */
 const minuteLength = 17;
 
 /** 10^0 to 10^22: the powers of ten that a double holds exactly. */
@@ -30,7 +30,9 @@ const fewDigits = 9;
 
 /** Walks over bytes, one field at a time. After a field that is not plain, `at` is anywhere in it. */
 export class FieldCursor {
-  bytes: Uint8Array = new Uint8Array(0);
+  #bytes: Uint8Array = new Uint8Array(0);
+  /** The same bytes, to be compared four at a time. */
+  #view = new DataView(this.#bytes.buffer);
   at = 0;
   /** What was read last. In an array, since a double that a function returns is put into memory of its own each time. */
   readonly value = new Float64Array(1);
@@ -41,7 +43,7 @@ export class FieldCursor {
   /** Digits read last, for times. */
   #count = 0;
   /** The minute read last, as bytes, and what it is. */
-  readonly #minuteBefore = new Uint8Array(minuteLength);
+  readonly #minuteBefore = new DataView(new ArrayBuffer(minuteLength));
   #minuteMs = Number.NaN;
 
   /** @param mark  the byte that parts fields */
@@ -51,9 +53,10 @@ export class FieldCursor {
     this.#mayHoldBlank = mark !== blank;
   }
 
-  /** Moves over blanks. */
-  skipBlanks(): void {
-    while (this.bytes[this.at] === blank) this.at++;
+  /** Sets the cursor into other bytes; where in them, `at` tells. */
+  lookInto(bytes: Uint8Array): void {
+    this.#bytes = bytes;
+    this.#view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   }
 
   /**
@@ -64,7 +67,7 @@ export class FieldCursor {
    * Longer numbers are not plain.
    */
   readNumber(): void {
-    const { bytes } = this;
+    const bytes = this.#bytes;
     const sign = bytes[this.at];
     if (sign === minus || sign === plus) this.at++;
     const whole = this.#readDigits();
@@ -120,7 +123,7 @@ export class FieldCursor {
 
   /** The whole number at the cursor, and in `#count` how many digits it has; 0 for none, NaN where it is no longer exact. */
   #readDigits(): number {
-    const { bytes } = this;
+    const bytes = this.#bytes;
     const from = this.at;
     const most = from + fewDigits;
     let at = from;
@@ -140,7 +143,7 @@ export class FieldCursor {
 
   /** The rest of a whole number that has more digits than are counted in 32 bits. */
   #readManyDigits(begun: number, from: number): number {
-    const { bytes } = this;
+    const bytes = this.#bytes;
     let at = from + fewDigits;
     let value = begun;
     for (;;) {
@@ -155,14 +158,19 @@ export class FieldCursor {
     return value;
   }
 
-  /** A whole number of so many digits; NaN for any other. */
-  #readExactly(count: number): number {
-    const value = this.#readDigits();
-    return this.#count === count ? value : Number.NaN;
+  /** A whole number of two digits; -1 for any other. More digits behind them are found where the field should end. */
+  #readTwo(): number {
+    const { at } = this;
+    const bytes = this.#bytes;
+    const tens = (bytes[at] as number) - zero;
+    const ones = (bytes[at + 1] as number) - zero;
+    if (!(tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9)) return -1;
+    this.at = at + 2;
+    return tens * 10 + ones;
   }
 
   #takeByte(byte: number): boolean {
-    if (this.bytes[this.at] !== byte) return false;
+    if (this.#bytes[this.at] !== byte) return false;
     this.at++;
     return true;
   }
@@ -171,11 +179,11 @@ export class FieldCursor {
   #readClockS(): number {
     const hours = this.#readDigits();
     if (this.#count < 1 || this.#count > 4 || !this.#takeByte(colon)) return Number.NaN;
-    const minutes = this.#readExactly(2);
-    if (!(minutes < 60) || !this.#takeByte(colon)) return Number.NaN;
-    const seconds = this.#readExactly(2);
-    if (!(seconds < 60)) return Number.NaN;
-    const mark = this.bytes[this.at];
+    const minutes = this.#readTwo();
+    if (minutes < 0 || minutes > 59 || !this.#takeByte(colon)) return Number.NaN;
+    const seconds = this.#readTwo();
+    if (seconds < 0 || seconds > 59) return Number.NaN;
+    const mark = this.#bytes[this.at];
     if (mark !== point && mark !== this.#decimalMark) return hours * 3600 + minutes * 60 + seconds;
     this.at++;
     const fraction = this.#readDigits();
@@ -195,12 +203,12 @@ export class FieldCursor {
       const minuteMs = this.#readMinuteMs(order);
       if (Number.isNaN(minuteMs) || this.at !== from + minuteLength) return Number.NaN;
       this.#minuteMs = minuteMs;
-      this.#minuteBefore.set(this.bytes.subarray(from, this.at));
+      for (let i = 0; i < minuteLength; i++) this.#minuteBefore.setUint8(i, this.#bytes[from + i] as number);
     }
-    const seconds = this.#readExactly(2);
-    if (!(seconds < 60)) return Number.NaN;
+    const seconds = this.#readTwo();
+    if (seconds < 0 || seconds > 59) return Number.NaN;
     const wallMs = this.#minuteMs + seconds * 1000;
-    const mark = this.bytes[this.at];
+    const mark = this.#bytes[this.at];
     if (mark !== point && mark !== this.#decimalMark) return wallMs;
     this.at++;
     const fraction = this.#readDigits();
@@ -209,23 +217,30 @@ export class FieldCursor {
   }
 
   #isMinuteBefore(): boolean {
-    const { bytes, at } = this;
+    const view = this.#view;
+    const { at } = this;
+    if (at + minuteLength > view.byteLength) return false;
     const before = this.#minuteBefore;
-    // From behind, where it changes first.
-    for (let i = minuteLength - 1; i >= 0; i--) if (bytes[at + i] !== before[i]) return false;
-    return true;
+    // Four bytes at a time, from behind, where it changes first.
+    return (
+      view.getUint8(at + 16) === before.getUint8(16) &&
+      view.getInt32(at + 12) === before.getInt32(12) &&
+      view.getInt32(at + 8) === before.getInt32(8) &&
+      view.getInt32(at + 4) === before.getInt32(4) &&
+      view.getInt32(at) === before.getInt32(0)
+    );
   }
 
   /** `2026-03-14 08:00:` and the like, up to the seconds. */
   #readMinuteMs(order: DateOrder): number {
     const dayMs = this.#readDayMs(order);
-    const parting = this.bytes[this.at];
+    const parting = this.#bytes[this.at];
     if (Number.isNaN(dayMs) || !(parting === letterT || (parting === blank && this.#mayHoldBlank))) return Number.NaN;
     this.at++;
-    const hours = this.#readExactly(2);
-    if (!(hours < 24) || !this.#takeByte(colon)) return Number.NaN;
-    const minutes = this.#readExactly(2);
-    if (!(minutes < 60) || !this.#takeByte(colon)) return Number.NaN;
+    const hours = this.#readTwo();
+    if (hours < 0 || hours > 23 || !this.#takeByte(colon)) return Number.NaN;
+    const minutes = this.#readTwo();
+    if (minutes < 0 || minutes > 59 || !this.#takeByte(colon)) return Number.NaN;
     return dayMs + (hours * 60 + minutes) * 60_000;
   }
 
@@ -234,12 +249,13 @@ export class FieldCursor {
     const first = this.#readDigits();
     const isYearFirst = this.#count === 4;
     if (!isYearFirst && (this.#count !== 2 || order === "year-month-day")) return Number.NaN;
-    const mark = this.bytes[this.at];
+    const mark = this.#bytes[this.at];
     if (mark !== minus && mark !== point && mark !== slash) return Number.NaN;
     this.at++;
-    const second = this.#readExactly(2);
+    const second = this.#readTwo();
     if (!this.#takeByte(mark)) return Number.NaN;
-    const third = this.#readExactly(isYearFirst ? 2 : 4);
+    const third = isYearFirst ? this.#readTwo() : this.#readDigits();
+    if (!isYearFirst && this.#count !== 4) return Number.NaN;
     const year = isYearFirst ? first : third;
     const month = isYearFirst || order === "day-month-year" ? second : first;
     const day = isYearFirst ? third : order === "day-month-year" ? first : second;
@@ -250,7 +266,7 @@ export class FieldCursor {
 
   /** `Z`, `+01:00` or `+0100` behind a time; NaN for any other. */
   #readOffsetMs(): number {
-    const sign = this.bytes[this.at];
+    const sign = this.#bytes[this.at];
     this.at++;
     if (sign === 0x5a) return 0;
     if (sign !== plus && sign !== minus) return Number.NaN;
@@ -261,8 +277,42 @@ export class FieldCursor {
       hours = Math.floor(first / 100);
       minutes = first % 100;
     } else if (this.#count !== 2 || !this.#takeByte(colon)) return Number.NaN;
-    else minutes = this.#readExactly(2);
-    if (!(hours <= 18 && minutes <= 59)) return Number.NaN;
+    else minutes = this.#readTwo();
+    if (!(hours <= 18 && minutes >= 0 && minutes <= 59)) return Number.NaN;
     return (sign === minus ? -1 : 1) * (hours * 60 + minutes) * 60_000;
   }
+}
+
+/**
+ * Reads a number of no more than nine digits, as `FieldCursor.readNumber` does: the usual field, and so the usual reader's innermost loop.
+ *
+ * @param into  where the number is put, at `index`
+ * @returns where it ends; -1 where none begins, or it is longer
+ */
+export function readShortNumber(bytes: Uint8Array, from: number, decimalMark: number, into: Float64Array, index: number): number {
+  const isNegative = bytes[from] === minus;
+  const begins = isNegative ? from + 1 : from;
+  let at = begins;
+  let digits = 0;
+  let digit = (bytes[at] as number) - zero;
+  while (digit >= 0 && digit <= 9) {
+    digits = Math.imul(digits, 10) + digit;
+    digit = (bytes[++at] as number) - zero;
+  }
+  let count = at - begins;
+  let value = digits;
+  if (bytes[at] === decimalMark) {
+    const pointAt = at;
+    digit = (bytes[++at] as number) - zero;
+    while (digit >= 0 && digit <= 9) {
+      digits = Math.imul(digits, 10) + digit;
+      digit = (bytes[++at] as number) - zero;
+    }
+    const fractionCount = at - pointAt - 1;
+    count += fractionCount;
+    if (fractionCount > 0) value = digits / (powersOfTen[fractionCount] as number);
+  }
+  if (count === 0 || count > fewDigits) return -1;
+  into[index] = isNegative ? -value : value;
+  return at;
 }

@@ -14,8 +14,8 @@
 import { decoderInside } from "../decode.ts";
 import { type Splitter, withoutEmpty } from "../dialect/fields.ts";
 import type { ResolvedDialect } from "../dialect.ts";
-import { FieldCursor } from "./plain-field.ts";
-import { plainColumnCount, plainColumns, type RowReader } from "./row-reader.ts";
+import { FieldCursor, readShortNumber } from "./plain-field.ts";
+import { plainColumns, type RowReader } from "./row-reader.ts";
 
 const lineFeed = 0x0a;
 const carriageReturn = 0x0d;
@@ -43,7 +43,7 @@ export function mayBePlain(dialect: ResolvedDialect): boolean {
   if (new Set(fields).size < fields.length) return false;
   // Headings that come again are no row; where they could be mistaken for one, they are compared as texts.
   const cursor = new FieldCursor(form, time, splitter.mark.charCodeAt(0));
-  cursor.bytes = new TextEncoder().encode(`${headings?.[timeField] ?? ""}\n`);
+  cursor.lookInto(new TextEncoder().encode(`${headings?.[timeField] ?? ""}\n`));
   cursor.readTime();
   return headings === undefined || Number.isNaN(cursor.value[0]);
 }
@@ -58,7 +58,9 @@ export class PlainScanner {
   readonly #markText: string;
   readonly #columnOfField: Uint8Array;
   readonly #cursor: FieldCursor;
-  readonly #row = new Float64Array(plainColumnCount).fill(Number.NaN);
+  readonly #decimalMark: number;
+  /** Whether times are seconds as they stand. */
+  readonly #isTimeNumber: boolean;
   #lines = 0;
 
   /** @param dialect  one that `mayBePlain` */
@@ -70,6 +72,8 @@ export class PlainScanner {
     this.#fieldCount = dialect.fieldCount;
     this.#mark = mark.charCodeAt(0);
     this.#markText = mark;
+    this.#decimalMark = dialect.form.decimalMark.charCodeAt(0);
+    this.#isTimeNumber = dialect.time.kind === "elapsed" && dialect.time.unitS === 1;
     this.#cursor = new FieldCursor(dialect.form, dialect.time, this.#mark);
     this.#columnOfField = new Uint8Array(dialect.fieldCount).fill(unread);
     this.#columnOfField[dialect.timeField] = plainColumns.time;
@@ -91,76 +95,85 @@ export class PlainScanner {
    * @throws TypeError where bytes are not of the encoding
    */
   scan(bytes: Uint8Array, from: number, to: number): number {
-    const cursor = this.#cursor;
-    cursor.bytes = bytes;
+    this.#cursor.lookInto(bytes);
     let at = from;
     while (at < to) {
-      if (this.#lines >= this.#linesBeforeData && this.#readPlain(at)) at = cursor.at;
-      else {
-        const next = this.#takeText(bytes, at);
-        if (next < 0) return at;
-        at = next;
-      }
+      if (this.#lines >= this.#linesBeforeData) at = this.#takePlain(bytes, at, to);
+      if (at === to) break;
+      const next = this.#takeText(bytes, at);
+      if (next < 0) return at;
+      at = next;
       this.#lines++;
     }
     return to;
   }
 
-  /** Whether the line at `from` is a plain row, which then has been taken; the cursor stands behind its line feed. */
-  #readPlain(from: number): boolean {
-    const cursor = this.#cursor;
-    const { bytes } = cursor;
-    const row = this.#row;
+  /**
+   * Takes plain rows as long as they come; where the line begins that is none, or `to`.
+   *
+   * Every byte of a long log passes through this loop, so it holds what it looks at in variables of its own, and reads the usual field, a
+   * short number, without the cursor.
+   */
+  #takePlain(bytes: Uint8Array, from: number, to: number): number {
+    const reader = this.#reader;
     const mark = this.#mark;
+    const decimalMark = this.#decimalMark;
+    const columnOfField = this.#columnOfField;
+    const isTimeNumber = this.#isTimeNumber;
     const last = this.#fieldCount - 1;
-    cursor.at = from;
-    for (let field = 0; field <= last; field++) {
-      const column = this.#columnOfField[field] as number;
-      cursor.skipBlanks();
-      const begins = cursor.at;
-      if (column === unread) {
-        if (!this.#skipField()) return false;
-      } else if (column === plainColumns.time) {
-        cursor.readTime();
-        row[plainColumns.time] = cursor.value[0] as number;
-        if (Number.isNaN(row[plainColumns.time])) return false;
-      } else {
-        cursor.readNumber();
-        const value = cursor.value[0] as number;
-        // A field without anything in it is no value; one with something that is no number is looked at as text.
-        if (Number.isNaN(value) && cursor.at > begins) return false;
-        row[column] = value;
-      }
-      if (mark === blank) {
+    // A row has its marks, a digit of its time at least, and a line feed.
+    const room = reader.plainRoom(Math.ceil((to - from) / (last + 2)));
+    const { columns } = room;
+    const firstLine = this.#lines + 1;
+    let row = room.from;
+    let rowBegins = from;
+    rows: while (rowBegins < to) {
+      let at = rowBegins;
+      for (let field = 0; field <= last; field++) {
+        while (bytes[at] === blank) at++;
+        const begins = at;
+        const column = columnOfField[field] as number;
+        if (column === unread) at = endOfUnread(bytes, at, mark);
+        else {
+          const values = columns[column] as Float64Array;
+          const isTime = column === plainColumns.time;
+          at = isTime && !isTimeNumber ? -1 : readShortNumber(bytes, begins, decimalMark, values, row);
+          if (at < 0) at = this.#readField(begins, column, values, row);
+          if (!isTime && reader.isDoubtful(values[row] as number)) break rows;
+        }
+        if (at < 0) break rows;
         // Between blanks there is no field without anything in it: a row that ends early is a short one.
-        if (cursor.at === begins || (field < last && bytes[cursor.at] !== blank)) return false;
-        continue;
+        if (mark === blank) {
+          if (at === begins || (field < last && bytes[at] !== blank)) break rows;
+          continue;
+        }
+        while (bytes[at] === blank) at++;
+        if (field < last && bytes[at++] !== mark) break rows;
       }
-      cursor.skipBlanks();
-      if (field < last) {
-        if (bytes[cursor.at] !== mark) return false;
-        cursor.at++;
-      }
+      while (bytes[at] === blank) at++;
+      if (bytes[at] === carriageReturn) at++;
+      // A chunk of a spreadsheet may hold a line that the reference reader refuses, however plain its columns.
+      if (bytes[at++] !== lineFeed || at - rowBegins > longestPlainLine) break;
+      if (reader.wantsTexts(room, row, firstLine + row - room.from)) break;
+      rowBegins = at;
+      row++;
     }
-    cursor.skipBlanks();
-    if (bytes[cursor.at] === carriageReturn) cursor.at++;
-    if (bytes[cursor.at] !== lineFeed) return false;
-    cursor.at++;
-    // A chunk of a spreadsheet may hold a line that the reference reader refuses, however plain its columns.
-    return cursor.at - from <= longestPlainLine && this.#reader.keepPlain(row, this.#lines + 1);
+    const count = row - room.from;
+    reader.keepPlain(count, firstLine);
+    this.#lines += count;
+    return rowBegins;
   }
 
-  /** Moves behind a field that is not read; false where it holds what is not looked over: a quotation mark, or letters beyond ASCII. */
-  #skipField(): boolean {
+  /** Reads a field by way of the cursor; where it ends, or -1 where it is not plain. */
+  #readField(at: number, column: number, values: Float64Array, row: number): number {
     const cursor = this.#cursor;
-    const { bytes } = cursor;
-    const mark = this.#mark;
-    for (;;) {
-      const byte = bytes[cursor.at] as number;
-      if (byte === mark || byte === lineFeed || byte === carriageReturn) return true;
-      if (byte === quotationMark || byte >= firstBeyondAscii) return false;
-      cursor.at++;
-    }
+    cursor.at = at;
+    if (column === plainColumns.time) cursor.readTime();
+    else cursor.readNumber();
+    const value = cursor.value[0] as number;
+    values[row] = value;
+    // A field without anything in it is no value; one with something that is no number is looked at as text.
+    return Number.isNaN(value) && (column === plainColumns.time || cursor.at > at) ? -1 : cursor.at;
   }
 
   /** Takes a line as texts; where the next one begins, or -1 where this one is for the reference reader. */
@@ -187,5 +200,14 @@ export class PlainScanner {
     const line = this.#lines + 1;
     this.#reader.take(this.#mark === blank ? withoutEmpty(fields) : fields, line, line);
     return at + 1;
+  }
+}
+
+/** Where a field ends that is not read; -1 where it holds what is not looked over: a quotation mark, or letters beyond ASCII. */
+function endOfUnread(bytes: Uint8Array, from: number, mark: number): number {
+  for (let at = from; ; at++) {
+    const byte = bytes[at] as number;
+    if (byte === mark || byte === lineFeed || byte === carriageReturn) return at;
+    if (byte === quotationMark || byte >= firstBeyondAscii) return -1;
   }
 }

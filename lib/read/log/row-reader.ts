@@ -25,15 +25,22 @@ export const problemsTold = 20;
 /** The label of a mark where the headings come again. */
 export const headingsAgain = "headings again";
 
+/** In place of a column that a log lacks. */
+const noColumn = new Float64Array(0);
+
 /** A summary below the data has a few lines; more words than this are no summary. */
 const longestTail = 40;
 
-/**
- * Where a plain row has what. A whole row of plain fields is an array of doubles: its time in seconds, and the other numbers as they are
- * written, before units; NaN for a field without anything in it.
- */
+/** Where plain rows are put: their times in seconds, and the other numbers as they are written, before units; NaN for a field without anything in it. */
 export const plainColumns = { time: 0, voltage: 1, current: 2, temperature: 3, power: 4, charge: 5 } as const;
-export const plainColumnCount = 6;
+
+/** Room for whole rows of plain fields, side by side. */
+export type PlainRoom = {
+  /** As `plainColumns` counts them. Those that the log lacks hold nothing that is read. */
+  readonly columns: readonly Float64Array[];
+  /** Where the first row is put. */
+  readonly from: number;
+};
 
 export type BadRows = readonly { readonly from: number; readonly to: number }[];
 
@@ -67,8 +74,6 @@ export type Written = { readonly text: string; readonly value: number };
 export class RowReader {
   readonly #dialect: ResolvedDialect;
   readonly #badRows: BadRows;
-  readonly #voltageDivisor: number;
-  readonly #currentDivisor: number;
   readonly #lowestMissing: number;
   readonly #headingText: string | undefined;
   readonly #kept: GrowingRows;
@@ -92,8 +97,6 @@ export class RowReader {
   /** @param likelyRows  how many rows are about to come, as far as that can be told: it saves moving columns as they grow */
   constructor(dialect: ResolvedDialect, badRows: BadRows, likelyRows = 0) {
     this.#dialect = dialect;
-    this.#voltageDivisor = dialect.voltage?.divisor ?? 1;
-    this.#currentDivisor = dialect.current?.divisor ?? 1;
     this.#lowestMissing = dialect.missing.lowestNumber;
     const column = (isThere: boolean): GrowingFloats => new GrowingFloats(isThere ? likelyRows : 0);
     this.#kept = new GrowingRows(likelyRows);
@@ -143,35 +146,64 @@ export class RowReader {
     this.#keep(fields, firstLine, timeS);
   }
 
-  /**
-   * Keeps a whole row of plain fields as `take` would from their texts.
-   * @returns false where the texts themselves are wanted, and nothing has been kept
-   */
-  keepPlain(row: Float64Array, line: number): boolean {
+  /** Room for so many plain rows, to be put in one behind another and then kept with `keepPlain`. */
+  plainRoom(most: number): PlainRoom {
+    const from = this.#kept.length;
+    const { timesS, voltagesV, currentsA } = this.#kept.room(most);
     const { temperature, power, charge } = this.#dialect;
-    const voltage = row[plainColumns.voltage] as number;
-    const current = row[plainColumns.current] as number;
-    // What may stand for "no value" is looked up as a text is, and what loggers write for an open channel is told with its text.
-    if (this.#isDoubtful(voltage) || this.#isDoubtful(current)) return false;
-    if (temperature !== undefined && this.#isDoubtful(row[plainColumns.temperature] as number)) return false;
-    if (this.#badRows.length > 0 && this.#isLeftOut(line, line)) return false;
-    const voltageV = voltage / this.#voltageDivisor;
-    const currentA = current / this.#currentDivisor;
-    if (this.#sample === undefined && this.#isWhole(voltageV, currentA)) return false;
-    if (this.#tail.length > 0) this.#tailIsNone();
-    this.#rows++;
-    this.#last = undefined;
-    if (Number.isNaN(voltageV) && Number.isNaN(currentA)) this.#empty++;
-    this.#kept.push(row[plainColumns.time] as number, voltageV, currentA, line);
-    if (temperature !== undefined) this.#temperaturesC.push(toCelsius(row[plainColumns.temperature] as number, temperature.unit));
-    if (power !== undefined) this.#powersW.push((row[plainColumns.power] as number) / power.divisor);
-    if (charge !== undefined) this.#chargesAh.push((row[plainColumns.charge] as number) / charge.divisor);
-    return true;
+    const side = (column: GrowingFloats, isThere: boolean): Float64Array => (isThere ? column.room(most) : noColumn);
+    return {
+      columns: [
+        timesS,
+        voltagesV,
+        currentsA,
+        side(this.#temperaturesC, temperature !== undefined),
+        side(this.#powersW, power !== undefined),
+        side(this.#chargesAh, charge !== undefined),
+      ],
+      from,
+    };
   }
 
-  /** Whether a number as written may stand for "no value". */
-  #isDoubtful(value: number): boolean {
+  /** Whether a number as written may stand for "no value": that is looked up as a text is, and told with its text. */
+  isDoubtful(value: number): boolean {
     return value <= highestNines || (Math.abs(value) >= this.#lowestMissing && this.#dialect.missing.isMissingNumber(value));
+  }
+
+  /** Whether a row in the room is wanted as texts all the same: the first whole one is read back, and one that the test's record leaves out is counted. */
+  wantsTexts({ columns }: PlainRoom, row: number, line: number): boolean {
+    if (this.#badRows.length > 0 && this.#isLeftOut(line, line)) return true;
+    return (
+      this.#sample === undefined &&
+      this.#isWhole(columns[plainColumns.voltage]?.[row] ?? Number.NaN, columns[plainColumns.current]?.[row] ?? Number.NaN)
+    );
+  }
+
+  /** Keeps so many rows that were put into the `plainRoom`, on lines that follow each other, as `take` would from their texts. */
+  keepPlain(count: number, firstLine: number): void {
+    if (count === 0) return;
+    if (this.#tail.length > 0) this.#tailIsNone();
+    const { temperature, power, charge, voltage, current } = this.#dialect;
+    const from = this.#kept.length;
+    const { voltagesV, currentsA, lines } = this.#kept.room(0);
+    toUnit(voltagesV.subarray(from, from + count), voltage);
+    toUnit(currentsA.subarray(from, from + count), current);
+    for (let row = 0; row < count; row++) {
+      lines[from + row] = firstLine + row;
+      if (Number.isNaN(voltagesV[from + row]) && Number.isNaN(currentsA[from + row])) this.#empty++;
+    }
+    this.#kept.took(count);
+    if (temperature !== undefined) {
+      const temperatures = this.#temperaturesC.took(count);
+      if (temperature.unit !== "°C")
+        temperatures.forEach((value, row) => {
+          temperatures[row] = toCelsius(value, temperature.unit);
+        });
+    }
+    if (power !== undefined) toUnit(this.#powersW.took(count), power);
+    if (charge !== undefined) toUnit(this.#chargesAh.took(count), charge);
+    this.#rows += count;
+    this.#last = undefined;
   }
 
   /** Whether the test's record lists a row as one not to be used. */
@@ -313,6 +345,12 @@ export class RowReader {
 function isWords(fields: readonly string[]): boolean {
   const first = fields.find((field) => field.trim() !== "")?.trim() ?? "";
   return /^(?:\p{L}{2}|#|[-=*_]{3})/u.test(first);
+}
+
+/** Turns numbers as they are written into volts, amperes, watts or ampere-hours; into no value where the log has no such column. */
+function toUnit(values: Float64Array, column: ValueColumn | undefined): void {
+  if (column === undefined) values.fill(Number.NaN);
+  else if (column.divisor !== 1) for (let row = 0; row < values.length; row++) values[row] = (values[row] as number) / column.divisor;
 }
 
 function toCelsius(value: number, unit: (typeof quantityUnits.temperature)[number] | string): number {

@@ -8,7 +8,7 @@ const comma = { decimalMark: ",", thousandsMark: undefined } as const;
 
 function cursorOn(text: string, time: TimeReading = { kind: "elapsed", unitS: 1 }, form: typeof point | typeof comma = point): FieldCursor {
   const cursor = new FieldCursor(form, time, ";".charCodeAt(0));
-  cursor.bytes = new TextEncoder().encode(`${text};\n`);
+  cursor.lookInto(new TextEncoder().encode(`${text};\n`));
   return cursor;
 }
 
