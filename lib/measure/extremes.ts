@@ -1,4 +1,5 @@
 /** The highest value of a channel, in any row or held for a while: one computation for voltage and current. */
+import { placeOfHighest } from "../signal/highest.ts";
 import { type FigureDefinition, type FigureOutcome, notMeasured } from "./define.ts";
 import { missingAccuracy } from "./figures/shared-doubts.ts";
 import { highestHeld } from "./held-mean.ts";
@@ -34,13 +35,8 @@ export function defineHighest(channel: Channel): FigureDefinition<MeasuredRecord
     compute: (recording) => {
       const values = valuesOf(recording, channel);
       if (values === undefined) return notLogged(recording, channel);
-      let at = 0;
-      let value = values[0] as number;
-      for (let i = 1; i < values.length; i++) {
-        if (!((values[i] as number) > value)) continue;
-        value = values[i] as number;
-        at = i;
-      }
+      const at = placeOfHighest(values);
+      const value = values[at] as number;
       return {
         value,
         standardUncertainty: uncertaintyOfReading(recording, channel, value),

@@ -2,6 +2,7 @@
 import { secondsPerHour } from "../electrochem/constants.ts";
 import type { Accuracy } from "../nouns/instrument.ts";
 import { isOffBattery } from "../nouns/stage.ts";
+import { firstAfter, firstAtOrAfter } from "../signal/sorted.ts";
 import { trapezoid, trapezoidOfProduct } from "../signal/trapezoid.ts";
 import { combine, standardUncertaintyOf } from "../units/uncertainty.ts";
 import type { MeasuredRecording } from "./recording.ts";
@@ -48,10 +49,8 @@ const whole: Part = { fromS: Number.NEGATIVE_INFINITY, toS: Number.POSITIVE_INFI
 /** Half-open ranges of samples of a part, without a gap in them. */
 export function rangesIn({ trace }: MeasuredRecording, { fromS, toS }: Part): [number, number][] {
   return trace.stretches.flatMap(([from, to]): [number, number][] => {
-    let start = from;
-    while (start < to && (trace.elapsedS[start] as number) < fromS) start++;
-    let end = to;
-    while (end > start && (trace.elapsedS[end - 1] as number) > toS) end--;
+    const start = firstAtOrAfter(trace.elapsedS, fromS, from, to);
+    const end = firstAfter(trace.elapsedS, toS, start, to);
     return end > start ? [[start, end]] : [];
   });
 }

@@ -1,4 +1,5 @@
 /** The two voltages between which an on-off charger holds, read from a log. */
+import { placeOfHighest } from "../signal/highest.ts";
 import { median } from "../signal/order-statistics.ts";
 
 /** Voltages of the whole battery, and how many pauses were seen. */
@@ -16,8 +17,7 @@ const chargingShare = 0.3;
  *   where no pause ended. A recorder that looks once a minute misses the very top of a short spell: `stopV` is the best of all spells.
  */
 export function findHoldingThresholds(voltagesV: ArrayLike<number>, currentsA: ArrayLike<number>): HoldingThresholds | undefined {
-  let highestA = 0;
-  for (let i = 0; i < currentsA.length; i++) if ((currentsA[i] ?? 0) > highestA) highestA = currentsA[i] ?? 0;
+  const highestA = Math.max(0, currentsA[placeOfHighest(currentsA)] ?? 0);
   const wakes: number[] = [];
   const tops: number[] = [];
   let lowestV = Number.POSITIVE_INFINITY;
@@ -50,8 +50,7 @@ export function findHoldingThresholds(voltagesV: ArrayLike<number>, currentsA: A
  * A battery is best learnt from these: where current goes on and off faster than a fit can follow, means of it tell nothing.
  */
 export function samplesBeforeFirstRestart(currentsA: Float64Array): number {
-  let highestA = 0;
-  for (let i = 0; i < currentsA.length; i++) if ((currentsA[i] as number) > highestA) highestA = currentsA[i] as number;
+  const highestA = Math.max(0, currentsA[placeOfHighest(currentsA)] ?? 0);
   let pausedFrom: number | undefined;
   for (let i = 0; i < currentsA.length; i++) {
     const currentA = currentsA[i] as number;

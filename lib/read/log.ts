@@ -301,7 +301,8 @@ function logOf(all: Rows, part: Part, partCount: number, request: LogRequest, di
 
   const placed = placeTimes(cut(all.timesS), dialect.time, request.zone, request.startedAtMs);
   told.push(...placed.told);
-  const spread = spreadCoarseStamps(placed.timesS);
+  // Where each row stands later than the one before, none shares its stamp.
+  const spread = all.isRising ? undefined : spreadCoarseStamps(placed.timesS);
   if (spread !== undefined)
     tell(
       "coarse stamps",
@@ -312,13 +313,14 @@ function logOf(all: Rows, part: Part, partCount: number, request: LogRequest, di
   let voltagesV = cut(all.voltagesV);
   let currentsA = cut(all.currentsA);
   const samples = part.to - part.from;
-  const empty = samples === all.timesS.length ? all.empty : countEmpty(voltagesV, currentsA);
-  const sign = dialect.currentSign ?? (sumOf(currentsA) < 0 ? -1 : 1);
+  const isAll = samples === all.timesS.length;
+  const empty = isAll ? all.empty : countEmpty(voltagesV, currentsA);
+  const sign = dialect.currentSign ?? ((isAll ? all.sumA : sumOf(currentsA)) < 0 ? -1 : 1);
   // Rows of one file are read for one log, so its columns are its own to change. Nothing added makes 0 of -0, which is nobody's current.
   for (let row = 0; row < currentsA.length; row++) currentsA[row] = sign * (currentsA[row] as number) + 0;
   if (dialect.current !== undefined && dialect.currentSign === undefined)
     tell("sign of charging current", sign > 0 ? "positive" : "negative");
-  if (dialect.voltage !== undefined && dialect.current !== undefined && isAlternating(voltagesV, currentsA)) {
+  if (dialect.voltage !== undefined && dialect.current !== undefined && all.single > 0 && isAlternating(voltagesV, currentsA)) {
     const voltages = valuesAt({ timesS, values: voltagesV }, timesS);
     const currents = valuesAt({ timesS, values: currentsA }, timesS);
     voltagesV = voltages.values;

@@ -40,8 +40,17 @@ export function highestSlidingMean(
 
 type Place = { readonly from: number; readonly to: number };
 
+/** The even steps of series that have been asked for as a whole; undefined for those that have none. */
+const known = new WeakMap<Float64Array, number | undefined>();
+
 /** The step of places that stand evenly to the last bit, as those of a recorder that counts seconds do; undefined for any others. */
 function evenStep(x: Float64Array, from: number, to: number): number | undefined {
+  // A log is asked for one channel after another, and for stretch after stretch: most are even from end to end.
+  if (!known.has(x)) known.set(x, stepBetween(x, 0, x.length));
+  return known.get(x) ?? stepBetween(x, from, to);
+}
+
+function stepBetween(x: Float64Array, from: number, to: number): number | undefined {
   let before = x[from + 1] as number;
   const step = before - (x[from] as number);
   for (let i = from + 2; i < to; i++) {

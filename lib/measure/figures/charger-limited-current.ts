@@ -1,5 +1,6 @@
 import type { Rules } from "../../nouns/rules.ts";
 import { highestSlidingMean } from "../../signal/sliding-mean.ts";
+import { firstAtOrAfter } from "../../signal/sorted.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 import type { Trace } from "../trace.ts";
@@ -43,10 +44,8 @@ export const chargerLimitedCurrent = ({
 /** Samples from one time to another, cut at the trace's gaps: half-open ranges of two samples or more. */
 function rangesWithin({ stretches, elapsedS }: Trace, fromS: number, toS: number): [number, number][] {
   return stretches.flatMap(([from, to]): [number, number][] => {
-    let start = from;
-    while (start < to && (elapsedS[start] as number) < fromS) start++;
-    let end = start;
-    while (end < to && (elapsedS[end] as number) < toS) end++;
+    const start = firstAtOrAfter(elapsedS, fromS, from, to);
+    const end = firstAtOrAfter(elapsedS, toS, start, to);
     return end - start > 1 ? [[start, end]] : [];
   });
 }

@@ -1,4 +1,5 @@
 import { quantilesByMoving } from "../../signal/order-statistics.ts";
+import { firstAfter, firstAtOrAfter } from "../../signal/sorted.ts";
 import { type FigureDefinition, notMeasured } from "../define.ts";
 import { evidenceOf, type MeasuredRecording } from "../recording.ts";
 
@@ -19,8 +20,8 @@ export const voltageRipple: FigureDefinition<MeasuredRecording> = {
     const { trace, stages } = recording;
     const stage = stages.findLast((candidate) => candidate.kind === "constant-voltage" || candidate.kind === "float");
     if (stage === undefined) return notMeasured("not recorded", "no voltage was held", [evidenceOf(recording)]);
-    const from = trace.elapsedS.findIndex((elapsedS) => elapsedS >= stage.startS);
-    const to = trace.elapsedS.findLastIndex((elapsedS) => elapsedS <= stage.endS) + 1;
+    const from = firstAtOrAfter(trace.elapsedS, stage.startS);
+    const to = firstAfter(trace.elapsedS, stage.endS);
     // The first tenth is left out: there the voltage may still be coming to its level.
     const settled = trace.voltagesV.subarray(from + Math.ceil((to - from) / 10), to);
     if (settled.length < fewestSamples)

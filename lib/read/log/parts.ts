@@ -17,12 +17,15 @@ const nearStartSteps = 2;
  * @param counts  whether the times count from the start: only such a clock can start anew; a clock on the wall that falls back was set
  * @returns one part at least, in file order, that together hold every sample
  */
-export function findParts({ timesS, marks, lines }: Pick<Rows, "timesS" | "marks" | "lines">, counts: boolean): Part[] {
+export function findParts(
+  { timesS, marks, lines, isRising }: Pick<Rows, "timesS" | "marks" | "lines" | "isRising">,
+  counts: boolean,
+): Part[] {
   const starts = new Map<number, string>();
   if (timesS.length > 0) starts.set(0, `from line ${lines[0]}`);
   // Headings that come again while a clock on the wall goes on only show that the recorder was switched on again.
   for (const { at, label } of marks) if (at < timesS.length && (label !== headingsAgain || (counts && at > 0))) starts.set(at, label);
-  if (counts) for (const at of restarts(timesS)) if (!starts.has(at)) starts.set(at, "the clock starts again");
+  if (counts && !isRising) for (const at of restarts(timesS)) if (!starts.has(at)) starts.set(at, "the clock starts again");
   const sorted = [...starts].sort(([a], [b]) => a - b);
   return sorted.map(([from, label], index) => ({ from, to: sorted[index + 1]?.[0] ?? timesS.length, label }));
 }

@@ -59,6 +59,12 @@ export type Rows = {
   readonly blank: number;
   readonly excluded: number;
   readonly empty: number;
+  /** Kept rows that have a voltage or a current, but not both. */
+  readonly single: number;
+  /** Whether each kept row stands later than the one before it. */
+  readonly isRising: boolean;
+  /** The sum of the currents that are there, as the file signs them. */
+  readonly sumA: number;
   /** Lines of words below the data. */
   readonly tail: { readonly line: number; readonly lines: number; readonly text: string } | undefined;
   /** Numbers of nines taken for "no value", as the file writes them. */
@@ -87,6 +93,10 @@ export class RowReader {
   #blank = 0;
   #excluded = 0;
   #empty = 0;
+  #single = 0;
+  #latestS = Number.NEGATIVE_INFINITY;
+  #isRising = true;
+  #sumA = 0;
   #short = 0;
   #last: { fields: readonly string[]; line: number } | undefined;
   #part: string | undefined;
@@ -188,11 +198,9 @@ export class RowReader {
     const { voltagesV, currentsA, lines } = this.#kept.room(0);
     toUnit(voltagesV.subarray(from, from + count), voltage);
     toUnit(currentsA.subarray(from, from + count), current);
-    for (let row = 0; row < count; row++) {
-      lines[from + row] = firstLine + row;
-      if (Number.isNaN(voltagesV[from + row]) && Number.isNaN(currentsA[from + row])) this.#empty++;
-    }
+    for (let row = 0; row < count; row++) lines[from + row] = firstLine + row;
     this.#kept.took(count);
+    this.#lookOver(from);
     if (temperature !== undefined) {
       const temperatures = this.#temperaturesC.took(count);
       if (temperature.unit !== "°C")
@@ -219,17 +227,37 @@ export class RowReader {
     const temperatureC = this.#temperature(fields, line);
     // A row with a field that cannot be read is a problem, and no sample: the counts add up.
     if (this.#badCount > badBefore) return;
-    if (Number.isNaN(voltageV) && Number.isNaN(currentA)) this.#empty++;
     const part = dialect.partField === undefined ? undefined : fields[dialect.partField]?.trim();
     if (part !== undefined && part !== this.#part) {
       this.#part = part;
       this.#marks.push({ at: this.#kept.length, line, label: `"${part}" under "${dialect.headings?.[dialect.partField ?? 0] ?? ""}"` });
     }
     this.#kept.push(timeS, voltageV, currentA, line);
+    this.#lookOver(this.#kept.length - 1);
     if (dialect.temperature !== undefined) this.#temperaturesC.push(temperatureC);
     if (dialect.power !== undefined) this.#powersW.push(this.#side(fields, dialect.power, "power"));
     if (dialect.charge !== undefined) this.#chargesAh.push(this.#side(fields, dialect.charge, "charge"));
     if (this.#sample === undefined && this.#isWhole(voltageV, currentA)) this.#sample = this.#readBack(fields, line, voltageV, currentA);
+  }
+
+  /** Sees how kept rows stand while they are at hand, so that a long log is not gone through once for each of its questions. */
+  #lookOver(from: number): void {
+    const { timesS, voltagesV, currentsA } = this.#kept.room(0);
+    let latestS = this.#latestS;
+    let sumA = this.#sumA;
+    for (let row = from; row < this.#kept.length; row++) {
+      const timeS = timesS[row] as number;
+      if (!(timeS > latestS)) this.#isRising = false;
+      latestS = timeS;
+      const currentA = currentsA[row] as number;
+      const hasCurrent = !Number.isNaN(currentA);
+      if (hasCurrent) sumA += currentA;
+      if (hasCurrent === !Number.isNaN(voltagesV[row])) {
+        if (!hasCurrent) this.#empty++;
+      } else this.#single++;
+    }
+    this.#latestS = latestS;
+    this.#sumA = sumA;
   }
 
   /** Whether a row has a value for each column that this recorder logs. */
@@ -329,6 +357,9 @@ export class RowReader {
       blank: this.#blank,
       excluded: this.#excluded,
       empty: this.#empty,
+      single: this.#single,
+      isRising: this.#isRising,
+      sumA: this.#sumA,
       tail:
         first === undefined
           ? undefined

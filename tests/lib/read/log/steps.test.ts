@@ -63,6 +63,7 @@ describe("recordings in one file", () => {
     timesS,
     marks,
     lines: Uint32Array.from(timesS, (_, row) => row + 2),
+    isRising: timesS.every((timeS, row) => row === 0 || timeS > (timesS[row - 1] as number)),
   });
   it.each([
     ["a clock that starts again", floats(0, 10, 20, 30, 0, 10, 20), true, [0, 4]],
