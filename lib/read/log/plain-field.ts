@@ -8,16 +8,8 @@
 import { type DateOrder, wallMsOfSerial } from "../clock.ts";
 import type { NumberForm } from "../dialect/layout.ts";
 import { lastUnixS, type TimeReading } from "../dialect/times.ts";
+import { Byte } from "./bytes.ts";
 
-const blank = 0x20;
-const zero = 0x30;
-const colon = 0x3a;
-const point = 0x2e;
-const comma = 0x2c;
-const plus = 0x2b;
-const minus = 0x2d;
-const slash = 0x2f;
-const letterT = 0x54;
 /** Bytes of `2026-03-14 08:00:`, in whatever order of the date: four times four, and a colon. */
 const minuteLength = 17;
 
@@ -48,9 +40,9 @@ export class FieldCursor {
 
   /** @param mark  the byte that parts fields */
   constructor(form: NumberForm, time: TimeReading, mark: number) {
-    this.#decimalMark = form.decimalMark === "." ? point : comma;
+    this.#decimalMark = form.decimalMark === "." ? Byte.point : Byte.comma;
     this.#time = time;
-    this.#mayHoldBlank = mark !== blank;
+    this.#mayHoldBlank = mark !== Byte.blank;
   }
 
   /** Sets the cursor into other bytes; where in them, `at` tells. */
@@ -69,7 +61,7 @@ export class FieldCursor {
   readNumber(): void {
     const bytes = this.#bytes;
     const sign = bytes[this.at];
-    if (sign === minus || sign === plus) this.at++;
+    if (sign === Byte.minus || sign === Byte.plus) this.at++;
     const whole = this.#readDigits();
     const wholeCount = this.#count;
     let value = whole;
@@ -87,7 +79,7 @@ export class FieldCursor {
       }
     }
     if (wholeCount + fractionCount === 0) value = Number.NaN;
-    this.value[0] = sign === minus ? -value : value;
+    this.value[0] = sign === Byte.minus ? -value : value;
   }
 
   /** Reads seconds on the file's own scale, as `secondsOf` gives them, into `value`; NaN where the field is not plain, or no time. */
@@ -129,7 +121,7 @@ export class FieldCursor {
     let at = from;
     let value = 0;
     while (at < most) {
-      const digit = (bytes[at] as number) - zero;
+      const digit = (bytes[at] as number) - Byte.zero;
       if (digit < 0 || digit > 9) {
         this.at = at;
         this.#count = at - from;
@@ -147,7 +139,7 @@ export class FieldCursor {
     let at = from + fewDigits;
     let value = begun;
     for (;;) {
-      const digit = (bytes[at] as number) - zero;
+      const digit = (bytes[at] as number) - Byte.zero;
       if (!(digit >= 0 && digit <= 9)) break;
       if (value > mostBeforeDigit) value = Number.NaN;
       value = value * 10 + digit;
@@ -162,8 +154,8 @@ export class FieldCursor {
   #readTwo(): number {
     const { at } = this;
     const bytes = this.#bytes;
-    const tens = (bytes[at] as number) - zero;
-    const ones = (bytes[at + 1] as number) - zero;
+    const tens = (bytes[at] as number) - Byte.zero;
+    const ones = (bytes[at + 1] as number) - Byte.zero;
     if (!(tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9)) return -1;
     this.at = at + 2;
     return tens * 10 + ones;
@@ -178,13 +170,13 @@ export class FieldCursor {
   /** `h:mm:ss` with up to four digits of hours and any of a fraction, as `parseClockS` reads it. */
   #readClockS(): number {
     const hours = this.#readDigits();
-    if (this.#count < 1 || this.#count > 4 || !this.#takeByte(colon)) return Number.NaN;
+    if (this.#count < 1 || this.#count > 4 || !this.#takeByte(Byte.colon)) return Number.NaN;
     const minutes = this.#readTwo();
-    if (minutes < 0 || minutes > 59 || !this.#takeByte(colon)) return Number.NaN;
+    if (minutes < 0 || minutes > 59 || !this.#takeByte(Byte.colon)) return Number.NaN;
     const seconds = this.#readTwo();
     if (seconds < 0 || seconds > 59) return Number.NaN;
     const mark = this.#bytes[this.at];
-    if (mark !== point && mark !== this.#decimalMark) return hours * 3600 + minutes * 60 + seconds;
+    if (mark !== Byte.point && mark !== this.#decimalMark) return hours * 3600 + minutes * 60 + seconds;
     this.at++;
     const fraction = this.#readDigits();
     if (this.#count < 1 || this.#count > 9) return Number.NaN;
@@ -209,7 +201,7 @@ export class FieldCursor {
     if (seconds < 0 || seconds > 59) return Number.NaN;
     const wallMs = this.#minuteMs + seconds * 1000;
     const mark = this.#bytes[this.at];
-    if (mark !== point && mark !== this.#decimalMark) return wallMs;
+    if (mark !== Byte.point && mark !== this.#decimalMark) return wallMs;
     this.at++;
     const fraction = this.#readDigits();
     if (this.#count < 1 || this.#count > 9) return Number.NaN;
@@ -235,12 +227,12 @@ export class FieldCursor {
   #readMinuteMs(order: DateOrder): number {
     const dayMs = this.#readDayMs(order);
     const parting = this.#bytes[this.at];
-    if (Number.isNaN(dayMs) || !(parting === letterT || (parting === blank && this.#mayHoldBlank))) return Number.NaN;
+    if (Number.isNaN(dayMs) || !(parting === Byte.letterT || (parting === Byte.blank && this.#mayHoldBlank))) return Number.NaN;
     this.at++;
     const hours = this.#readTwo();
-    if (hours < 0 || hours > 23 || !this.#takeByte(colon)) return Number.NaN;
+    if (hours < 0 || hours > 23 || !this.#takeByte(Byte.colon)) return Number.NaN;
     const minutes = this.#readTwo();
-    if (minutes < 0 || minutes > 59 || !this.#takeByte(colon)) return Number.NaN;
+    if (minutes < 0 || minutes > 59 || !this.#takeByte(Byte.colon)) return Number.NaN;
     return dayMs + (hours * 60 + minutes) * 60_000;
   }
 
@@ -250,7 +242,7 @@ export class FieldCursor {
     const isYearFirst = this.#count === 4;
     if (!isYearFirst && (this.#count !== 2 || order === "year-month-day")) return Number.NaN;
     const mark = this.#bytes[this.at];
-    if (mark !== minus && mark !== point && mark !== slash) return Number.NaN;
+    if (mark !== Byte.minus && mark !== Byte.point && mark !== Byte.slash) return Number.NaN;
     this.at++;
     const second = this.#readTwo();
     if (!this.#takeByte(mark)) return Number.NaN;
@@ -268,45 +260,47 @@ export class FieldCursor {
   #readOffsetMs(): number {
     const sign = this.#bytes[this.at];
     this.at++;
-    if (sign === 0x5a) return 0;
-    if (sign !== plus && sign !== minus) return Number.NaN;
+    if (sign === Byte.letterZ) return 0;
+    if (sign !== Byte.plus && sign !== Byte.minus) return Number.NaN;
     const first = this.#readDigits();
     let hours = first;
     let minutes = 0;
     if (this.#count === 4) {
       hours = Math.floor(first / 100);
       minutes = first % 100;
-    } else if (this.#count !== 2 || !this.#takeByte(colon)) return Number.NaN;
+    } else if (this.#count !== 2 || !this.#takeByte(Byte.colon)) return Number.NaN;
     else minutes = this.#readTwo();
     if (!(hours <= 18 && minutes >= 0 && minutes <= 59)) return Number.NaN;
-    return (sign === minus ? -1 : 1) * (hours * 60 + minutes) * 60_000;
+    return (sign === Byte.minus ? -1 : 1) * (hours * 60 + minutes) * 60_000;
   }
 }
 
 /**
  * Reads a number of no more than nine digits, as `FieldCursor.readNumber` does: the usual field, and so the usual reader's innermost loop.
  *
- * @param into  where the number is put, at `index`
+ * @param bytes  with a byte behind the number that is no digit, as every line has
+ * @param into   where the number is put, at `index`
  * @returns where it ends; -1 where none begins, or it is longer
  */
 export function readShortNumber(bytes: Uint8Array, from: number, decimalMark: number, into: Float64Array, index: number): number {
-  const isNegative = bytes[from] === minus;
+  const isNegative = bytes[from] === Byte.minus;
   const begins = isNegative ? from + 1 : from;
   let at = begins;
   let digits = 0;
-  let digit = (bytes[at] as number) - zero;
-  while (digit >= 0 && digit <= 9) {
+  // Below zero it is unsigned, and so more than 9.
+  let digit = ((bytes[at] as number) - Byte.zero) >>> 0;
+  while (digit <= 9) {
     digits = Math.imul(digits, 10) + digit;
-    digit = (bytes[++at] as number) - zero;
+    digit = ((bytes[++at] as number) - Byte.zero) >>> 0;
   }
   let count = at - begins;
   let value = digits;
   if (bytes[at] === decimalMark) {
     const pointAt = at;
-    digit = (bytes[++at] as number) - zero;
-    while (digit >= 0 && digit <= 9) {
+    digit = ((bytes[++at] as number) - Byte.zero) >>> 0;
+    while (digit <= 9) {
       digits = Math.imul(digits, 10) + digit;
-      digit = (bytes[++at] as number) - zero;
+      digit = ((bytes[++at] as number) - Byte.zero) >>> 0;
     }
     const fractionCount = at - pointAt - 1;
     count += fractionCount;

@@ -14,14 +14,9 @@
 import { decoderInside } from "../decode.ts";
 import { type Splitter, withoutEmpty } from "../dialect/fields.ts";
 import type { ResolvedDialect } from "../dialect.ts";
+import { Byte } from "./bytes.ts";
 import { FieldCursor, readShortNumber } from "./plain-field.ts";
 import { plainColumns, type RowReader } from "./row-reader.ts";
-
-const lineFeed = 0x0a;
-const carriageReturn = 0x0d;
-const quotationMark = 0x22;
-const blank = 0x20;
-const firstBeyondAscii = 0x80;
 
 /** A line of more bytes than this is left to the reference reader, which says so where it is too long. */
 export const longestPlainLine = 1 << 19;
@@ -121,6 +116,7 @@ export class PlainScanner {
     const columnOfField = this.#columnOfField;
     const isTimeNumber = this.#isTimeNumber;
     const last = this.#fieldCount - 1;
+    const timeColumn = plainColumns.time;
     // A row has its marks, a digit of its time at least, and a line feed.
     const room = reader.plainRoom(Math.ceil((to - from) / (last + 2)));
     const { columns } = room;
@@ -130,30 +126,30 @@ export class PlainScanner {
     rows: while (rowBegins < to) {
       let at = rowBegins;
       for (let field = 0; field <= last; field++) {
-        while (bytes[at] === blank) at++;
+        while (bytes[at] === Byte.blank) at++;
         const begins = at;
         const column = columnOfField[field] as number;
         if (column === unread) at = endOfUnread(bytes, at, mark);
         else {
           const values = columns[column] as Float64Array;
-          const isTime = column === plainColumns.time;
+          const isTime = column === timeColumn;
           at = isTime && !isTimeNumber ? -1 : readShortNumber(bytes, begins, decimalMark, values, row);
           if (at < 0) at = this.#readField(begins, column, values, row);
           if (!isTime && reader.isDoubtful(values[row] as number)) break rows;
         }
         if (at < 0) break rows;
         // Between blanks there is no field without anything in it: a row that ends early is a short one.
-        if (mark === blank) {
-          if (at === begins || (field < last && bytes[at] !== blank)) break rows;
+        if (mark === Byte.blank) {
+          if (at === begins || (field < last && bytes[at] !== Byte.blank)) break rows;
           continue;
         }
-        while (bytes[at] === blank) at++;
+        while (bytes[at] === Byte.blank) at++;
         if (field < last && bytes[at++] !== mark) break rows;
       }
-      while (bytes[at] === blank) at++;
-      if (bytes[at] === carriageReturn) at++;
+      while (bytes[at] === Byte.blank) at++;
+      if (bytes[at] === Byte.carriageReturn) at++;
       // A chunk of a spreadsheet may hold a line that the reference reader refuses, however plain its columns.
-      if (bytes[at++] !== lineFeed || at - rowBegins > longestPlainLine) break;
+      if (bytes[at++] !== Byte.lineFeed || at - rowBegins > longestPlainLine) break;
       if (reader.wantsTexts(room, row, firstLine + row - room.from)) break;
       rowBegins = at;
       row++;
@@ -183,10 +179,10 @@ export class PlainScanner {
     let isAscii = true;
     for (;;) {
       const byte = bytes[at] as number;
-      if (byte === lineFeed) break;
-      if (byte === carriageReturn && bytes[at + 1] !== lineFeed) return -1;
-      if (byte === quotationMark) hasQuotation = true;
-      if (byte >= firstBeyondAscii) isAscii = false;
+      if (byte === Byte.lineFeed) break;
+      if (byte === Byte.carriageReturn && bytes[at + 1] !== Byte.lineFeed) return -1;
+      if (byte === Byte.quotationMark) hasQuotation = true;
+      if (byte >= Byte.firstBeyondAscii) isAscii = false;
       at++;
     }
     if (at - from > longestPlainLine) return -1;
@@ -198,7 +194,7 @@ export class PlainScanner {
     if (isAboveData) return at + 1;
     const fields = text.slice(0, text.endsWith("\r\n") ? -2 : -1).split(this.#markText);
     const line = this.#lines + 1;
-    this.#reader.take(this.#mark === blank ? withoutEmpty(fields) : fields, line, line);
+    this.#reader.take(this.#mark === Byte.blank ? withoutEmpty(fields) : fields, line, line);
     return at + 1;
   }
 }
@@ -207,7 +203,7 @@ export class PlainScanner {
 function endOfUnread(bytes: Uint8Array, from: number, mark: number): number {
   for (let at = from; ; at++) {
     const byte = bytes[at] as number;
-    if (byte === mark || byte === lineFeed || byte === carriageReturn) return at;
-    if (byte === quotationMark || byte >= firstBeyondAscii) return -1;
+    if (byte === mark || byte === Byte.lineFeed || byte === Byte.carriageReturn) return at;
+    if (byte === Byte.quotationMark || byte >= Byte.firstBeyondAscii) return -1;
   }
 }

@@ -3,6 +3,7 @@ import { parse } from "csv-parse";
 import { decode, linesOf } from "../decode.ts";
 import { type Splitter, splitAtPlaces, withoutEmpty } from "../dialect/fields.ts";
 import type { ResolvedDialect } from "../dialect.ts";
+import { Byte } from "./bytes.ts";
 import { longestPlainLine, mayBePlain, PlainScanner } from "./plain-rows.ts";
 import type { RowReader } from "./row-reader.ts";
 
@@ -26,7 +27,7 @@ export async function readRows(bytes: AsyncIterable<Uint8Array>, dialect: Resolv
   const watched = async function* (): AsyncGenerator<Uint8Array> {
     for (let next = await chunks.next(); next.done !== true; next = await chunks.next()) {
       const last = next.value.at(-1);
-      if (last !== undefined) endsInLineEnd = last === lineFeed || last === carriageReturn;
+      if (last !== undefined) endsInLineEnd = last === Byte.lineFeed || last === Byte.carriageReturn;
       yield next.value;
     }
   };
@@ -59,8 +60,6 @@ export async function readRowsByReference(
   return lastCharacter !== "\n" && lastCharacter !== "\r";
 }
 
-const lineFeed = 0x0a;
-const carriageReturn = 0x0d;
 const utf8Mark = [0xef, 0xbb, 0xbf] as const;
 
 /**
@@ -88,7 +87,7 @@ async function scanPlain(chunks: AsyncIterable<Uint8Array>, scanner: PlainScanne
     }
     let from = isBeginning && mayHaveMark && utf8Mark.every((byte, at) => block[at] === byte) ? utf8Mark.length : 0;
     isBeginning = false;
-    const whole = block.subarray(0, filled).lastIndexOf(lineFeed) + 1;
+    const whole = block.subarray(0, filled).lastIndexOf(Byte.lineFeed) + 1;
     if (whole > from) {
       const scanned = scanner.scan(block, from, whole);
       if (scanned < whole) return block.slice(scanned, filled);
@@ -100,7 +99,7 @@ async function scanPlain(chunks: AsyncIterable<Uint8Array>, scanner: PlainScanne
   }
   // The last line has no end of its own.
   if (held === 0) return undefined;
-  block[held] = lineFeed;
+  block[held] = Byte.lineFeed;
   const scanned = scanner.scan(block, 0, held + 1);
   return scanned <= held ? block.slice(scanned, held) : undefined;
 }
