@@ -53,15 +53,17 @@ describe("wall-clock logs", () => {
   it.each(["Europe/Ljubljana", "America/New_York", "Australia/Lord_Howe", "Pacific/Apia", "Asia/Kathmandu", "UTC"])(
     "%s: a whole year, quarter by quarter, is what asking for each quarter by itself gives",
     (zone) => {
+      const wrong: number[] = [];
       // Apia left out a whole day at the end of 2011.
       for (const year of [2011, 2026]) {
         const clock = zoneClock(zone);
         let span = clock.steadySpanAt(Date.UTC(year, 0, 1));
         for (let ms = Date.UTC(year, 0, 1); ms < Date.UTC(year + 1, 0, 2); ms += 900_000) {
           if (span === undefined || ms >= span.toMs) span = clock.steadySpanAt(ms);
-          if (span !== undefined) expect(ms + span.offsetMs).toBe(clock.instantMs(ms, Number.NEGATIVE_INFINITY));
+          if (span !== undefined && ms + span.offsetMs !== clock.instantMs(ms, Number.NEGATIVE_INFINITY)) wrong.push(ms);
         }
       }
+      expect(wrong).toEqual([]);
     },
   );
 
