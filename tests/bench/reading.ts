@@ -2,9 +2,9 @@
 import { rm, stat } from "node:fs/promises";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
 import { type LogForm, writeChargeLog } from "./charge-log.ts";
 import type { BenchRun } from "./options.ts";
+import { packScript } from "./pack-script.ts";
 import { findTools } from "./tools.ts";
 import { type Command, middleOf, runByTurns, type WholeRun } from "./whole-process.ts";
 
@@ -14,23 +14,8 @@ const readers = fileURLToPath(new URL("./readers/", import.meta.url));
 const sameWithin = 1e-9;
 
 export async function benchReading(run: BenchRun): Promise<void> {
-  const bundle = path.join(run.folder, "ampwitness.mjs");
-  await bundleReader(bundle);
+  const bundle = await packScript("readers/ampwitness.ts", run.folder);
   for (const form of ["counted", "dated"] as const) await benchForm(run, form, bundle);
-}
-
-/** Our reader packed, as lib/start.js packs the command line. */
-async function bundleReader(to: string): Promise<void> {
-  await build({
-    entryPoints: [path.join(readers, "ampwitness.ts")],
-    outfile: to,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    target: "node20",
-    logLevel: "warning",
-    banner: { js: 'import { createRequire } from "node:module"; const require = createRequire(import.meta.url);' },
-  });
 }
 
 async function benchForm({ rows, rounds, toolsFolder, folder, say }: BenchRun, form: LogForm, bundle: string): Promise<void> {
