@@ -215,17 +215,21 @@ function hadFinished({ stages, capacityAh }: MeasuredRecording, before: Stage): 
   }
 }
 
-/** Current, or a voltage that something holds, at the last row: whatever ended the recording, it was not the charger. */
+/** Current, or a voltage that something holds, at the last row, or a charger that never gave any: whatever ended the recording, it was not the charger. */
 function endingWithCurrent(tail: Tail): Ending {
   const { facts, last, rule, later, offAfterEndMs, slackMs } = tail;
   const endA = last.currentEndA ?? 0;
   const isHolding = last.kind === "on-off-holding";
+  // With a current before it, a pause at the end is judged above.
+  const gaveNothing = last.kind === "rest" || last.kind === "interrupted";
   const why = [
-    isHolding
-      ? `the charger was holding between two voltages at the last row (line ${last.lines[1]}): ${last.why}`
-      : `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
+    gaveNothing
+      ? "no current flowed in the whole recording"
+      : isHolding
+        ? `the charger was holding between two voltages at the last row (line ${last.lines[1]}): ${last.why}`
+        : `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
   ];
-  const stand = isHolding || last.kind === "float" ? "the charger had gone over to holding by then" : "the charger had not ended by then";
+  const stand = standBy(last);
   if (facts.seen === "charger" || facts.seenRecording === "charger")
     why.push("the test record says that the charger ended, but the recording does not show it");
   if (later !== undefined) why.push(later);
@@ -264,10 +268,18 @@ function endingWithCurrent(tail: Tail): Ending {
   }
   return {
     by: "recorder",
-    words: `the recorder, cut in mid-flow; ${stand}`,
+    words: gaveNothing ? `the recorder; ${stand}` : `the recorder, cut in mid-flow; ${stand}`,
     why: [...why, "nothing says what stopped the recorder: its own rule, its battery, a hand, or the mains if it was fed from them"],
     wouldSettle,
   };
+}
+
+/** What the charger had come to by the last row, where it had not ended. */
+function standBy({ kind }: Stage): string {
+  if (kind === "rest" || kind === "interrupted") return "the charger had given nothing by then";
+  return kind === "on-off-holding" || kind === "float"
+    ? "the charger had gone over to holding by then"
+    : "the charger had not ended by then";
 }
 
 function laterEvidence(facts: EndingFacts): string | undefined {

@@ -36,9 +36,10 @@ export function findPulses(
 ): [number, number][] {
   const { elapsedS, currentsA } = trace;
   const windowS = Math.min(longestWindowS, Math.max(shortestWindowS, rowsInWindow * trace.intervalS));
-  const changes = swings(currentsA, Math.max(leastShare * topA, 10 * noiseA)).filter(
-    (sample) => !known.some(({ from, to }) => sample >= from && sample <= to),
-  );
+  const leastA = Math.max(leastShare * topA, 10 * noiseA);
+  // A charger that gives nothing does not go up and down, however long it is watched.
+  if (leastA === 0) return [];
+  const changes = swings(currentsA, leastA).filter((sample) => !known.some(({ from, to }) => sample >= from && sample <= to));
   const ranges: [number, number][] = [];
   for (let i = changesInWindow - 1; i < changes.length; i++) {
     const first = changes[i - changesInWindow + 1] as number;

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type EndingFacts, findEnding } from "../../../lib/measure/ending.ts";
 import type { MeasuredRecording } from "../../../lib/measure/recording.ts";
 import type { StopRule } from "../../../lib/nouns/instrument.ts";
-import { absorption, benchStartMs, bulk, float, logOf, type Part, plainRecorder, recordingOf, rest } from "./bench.ts";
+import { absorption, benchStartMs, bulk, float, logOf, type Part, plainRecorder, recordingOf, rest, rows } from "./bench.ts";
 
 const nothingKnown: EndingFacts = {
   offMs: undefined,
@@ -25,6 +25,9 @@ const cutInAbsorption: readonly Part[] = [bulk, absorption];
 const cutInFloat: readonly Part[] = [bulk, absorption, float];
 /** Current that stops in the middle of the bulk. */
 const brokenOff: readonly Part[] = [{ ...bulk, hours: 3 }, rest];
+/** A charger that gives nothing, as on a battery that is too flat for it. */
+const gaveNothing = (): MeasuredRecording =>
+  recordingOf({ s: rows(2000, 10), v: Array(2000).fill(11.2), a: Array(2000).fill(0) }, { recorder: plainRecorder });
 const restTooShort: readonly Part[] = [bulk, absorption, { ...rest, hours: 1 / 60 }];
 
 type Case = {
@@ -43,6 +46,21 @@ const cases: readonly Case[] = [
     by: "charger",
     words: /^the charger$/,
     why: /relaxed from/,
+  },
+  {
+    title: "the recorder, of a charger that never gave a current and stayed connected: nothing was held, and nothing cut",
+    recording: gaveNothing,
+    facts: { offMs: offAfter(20) },
+    by: "recorder",
+    words: /^the recorder; the charger had given nothing by then$/,
+    why: /^no current flowed in the whole recording; /,
+  },
+  {
+    title: "a person, of a charger that never gave a current: the clamps came off at the last row",
+    recording: gaveNothing,
+    facts: { offMs: offAfter(20_000 / 3600) },
+    by: "person",
+    words: /^a person; the charger had given nothing by then$/,
   },
   {
     title: "a person: the clamps came off when the current stopped",

@@ -203,6 +203,11 @@ export const endingWords = {
       de: "in der letzten Zeile ({line}) hielt das Ladegerät zwischen zwei Spannungen: {why}",
     },
     {
+      en: "no current flowed in the whole recording",
+      pl: "w całym zapisie nie płynął prąd",
+      de: "in der ganzen Aufzeichnung floss kein Strom",
+    },
+    {
       en: "at the last row (line {line}) {current} A was read and the voltage was still held",
       pl: "w ostatnim wierszu ({line}) odczytano {current} A, a napięcie było nadal utrzymywane",
       de: "in der letzten Zeile ({line}) wurden {current} A gemessen, und die Spannung wurde noch gehalten",
@@ -264,6 +269,11 @@ export const endingWords = {
       en: "the charger had gone over to holding by then",
       pl: "prostownik przeszedł już wtedy do podtrzymywania",
       de: "das Ladegerät war da schon zum Halten übergegangen",
+    },
+    {
+      en: "the charger had given nothing by then",
+      pl: "prostownik do tej pory niczego nie dał",
+      de: "das Ladegerät hatte bis da nichts abgegeben",
     },
     {
       en: "the charger had not ended by then",

@@ -203,6 +203,14 @@ describe("stages, at the edges", () => {
     expect(stages[0]?.confidence).toBe("doubtful");
   });
 
+  it.each([
+    ["a battery that is there", 12.6, "rest"],
+    ["none", 0, "no-battery"],
+  ])("are one in a log of a charger that gives nothing, with %s", (_, voltageV, kind) => {
+    const stages = stagesOf({ s: rows(2000, 1), v: Array(2000).fill(voltageV), a: Array(2000).fill(0) });
+    expect(stages.map((stage) => stage.kind)).toEqual([kind]);
+  });
+
   it("together cover the whole log, and their charges add up to the log's", () => {
     const log = logOf([bulk, absorption, float, rest]);
     const recording = recordingOf(log);
