@@ -38,7 +38,7 @@ type Tail = {
   readonly recording: MeasuredRecording;
   readonly facts: EndingFacts;
   readonly last: Stage;
-  /** The last stage in which something flowed, before an idle one. */
+  /** The last stage in which something flowed, or the leads were off, before an idle one; undefined where nothing ever flowed. */
   readonly before: Stage | undefined;
   /** How the recorder's stop rule fits, in words. */
   readonly rule: string | undefined;
@@ -105,7 +105,8 @@ function endedByBoth(why: readonly string[], when: "then" | "afterwards"): Endin
 
 function tailOf(recording: MeasuredRecording, facts: EndingFacts, last: Stage): Tail {
   const { trace, stages, startMs } = recording;
-  const before = stages.slice(0, -1).findLast((stage) => stage.kind !== "rest" && stage.kind !== "interrupted");
+  const earlier = stages.slice(0, -1).filter(({ kind }) => kind !== "rest" && kind !== "interrupted");
+  const before = earlier.some(({ kind }) => kind !== "no-battery") ? earlier.at(-1) : undefined;
   const since = (elapsedS: number): number | undefined =>
     startMs === undefined || facts.offMs === undefined ? undefined : facts.offMs - (startMs + elapsedS * 1000);
   return {

@@ -56,6 +56,17 @@ const cases: readonly Case[] = [
     why: /^no current flowed in the whole recording; /,
   },
   {
+    title: "the recorder, of a charger that never gave a current, once the leads were on",
+    recording: () =>
+      recordingOf(
+        { s: rows(2000, 10), v: rows(2000, 1).map((row) => (row < 300 ? 0 : 12.4)), a: Array(2000).fill(0) },
+        { recorder: plainRecorder },
+      ),
+    facts: { offMs: offAfter(20) },
+    by: "recorder",
+    words: /^the recorder; the charger had given nothing by then$/,
+  },
+  {
     title: "a person, of a charger that never gave a current: the clamps came off at the last row",
     recording: gaveNothing,
     facts: { offMs: offAfter(20_000 / 3600) },
