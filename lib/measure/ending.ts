@@ -68,7 +68,7 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
       why: ["no stage could be found"],
       wouldSettle: "a log with both voltage and current",
     };
-  const isIdleAtEnd = last.kind === "rest" || last.kind === "interrupted" || last.kind === "discharge";
+  const isIdleAtEnd = isIdle(last) || last.kind === "discharge";
   // Nobody can have seen the charger finish where current flows at the last row; then the log is judged, and the record told.
   const tail = tailOf(recording, facts, last);
   if (facts.seenRecording !== undefined && (facts.seenRecording !== "charger" || isIdleAtEnd))
@@ -76,6 +76,9 @@ export function findEnding(recording: MeasuredRecording, facts: EndingFacts): En
   if (isOffBattery(last)) return endingOffTheBattery(tail);
   return isIdleAtEnd && tail.before !== undefined ? endingWithoutCurrent(tail, tail.before) : endingWithCurrent(tail);
 }
+
+/** Whether nothing flows into the battery or out of it. */
+const isIdle = ({ kind }: Stage): boolean => kind === "rest" || kind === "interrupted";
 
 function known(by: Exclude<Ender, "unknown">, why: readonly string[]): Ending {
   return { by, words: words[by], why, wouldSettle: null };
@@ -105,7 +108,7 @@ function endedByBoth(why: readonly string[], when: "then" | "afterwards"): Endin
 
 function tailOf(recording: MeasuredRecording, facts: EndingFacts, last: Stage): Tail {
   const { trace, stages, startMs } = recording;
-  const earlier = stages.slice(0, -1).filter(({ kind }) => kind !== "rest" && kind !== "interrupted");
+  const earlier = stages.slice(0, -1).filter((stage) => !isIdle(stage));
   const before = earlier.some(({ kind }) => kind !== "no-battery") ? earlier.at(-1) : undefined;
   const since = (elapsedS: number): number | undefined =>
     startMs === undefined || facts.offMs === undefined ? undefined : facts.offMs - (startMs + elapsedS * 1000);
@@ -219,18 +222,8 @@ function hadFinished({ stages, capacityAh }: MeasuredRecording, before: Stage): 
 /** Current, or a voltage that something holds, at the last row, or a charger that never gave any: whatever ended the recording, it was not the charger. */
 function endingWithCurrent(tail: Tail): Ending {
   const { facts, last, rule, later, offAfterEndMs, slackMs } = tail;
-  const endA = last.currentEndA ?? 0;
-  const isHolding = last.kind === "on-off-holding";
-  // With a current before it, a pause at the end is judged above.
-  const gaveNothing = last.kind === "rest" || last.kind === "interrupted";
-  const why = [
-    gaveNothing
-      ? "no current flowed in the whole recording"
-      : isHolding
-        ? `the charger was holding between two voltages at the last row (line ${last.lines[1]}): ${last.why}`
-        : `at the last row (line ${last.lines[1]}) ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
-  ];
-  const stand = standBy(last);
+  const [shown, stand] = shownAtEnd(last);
+  const why = [shown];
   if (facts.seen === "charger" || facts.seenRecording === "charger")
     why.push("the test record says that the charger ended, but the recording does not show it");
   if (later !== undefined) why.push(later);
@@ -269,18 +262,23 @@ function endingWithCurrent(tail: Tail): Ending {
   }
   return {
     by: "recorder",
-    words: gaveNothing ? `the recorder; ${stand}` : `the recorder, cut in mid-flow; ${stand}`,
+    words: isIdle(last) ? `the recorder; ${stand}` : `the recorder, cut in mid-flow; ${stand}`,
     why: [...why, "nothing says what stopped the recorder: its own rule, its battery, a hand, or the mains if it was fed from them"],
     wouldSettle,
   };
 }
 
-/** What the charger had come to by the last row, where it had not ended. */
-function standBy({ kind }: Stage): string {
-  if (kind === "rest" || kind === "interrupted") return "the charger had given nothing by then";
-  return kind === "on-off-holding" || kind === "float"
-    ? "the charger had gone over to holding by then"
-    : "the charger had not ended by then";
+/** What the last row shows, and what the charger had come to by then; idle it is only where nothing ever flowed. */
+function shownAtEnd(last: Stage): readonly [shown: string, stand: string] {
+  if (isIdle(last)) return ["no current flowed in the whole recording", "the charger had given nothing by then"];
+  const held = "the charger had gone over to holding by then";
+  const row = `at the last row (line ${last.lines[1]})`;
+  if (last.kind === "on-off-holding") return [`the charger was holding between two voltages ${row}: ${last.why}`, held];
+  const endA = last.currentEndA ?? 0;
+  return [
+    `${row} ${endA.toFixed(2)} A ${Math.abs(endA) < 0.05 ? "was read and the voltage was still held" : "still flowed"}`,
+    last.kind === "float" ? held : "the charger had not ended by then",
+  ];
 }
 
 function laterEvidence(facts: EndingFacts): string | undefined {

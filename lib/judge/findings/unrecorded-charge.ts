@@ -92,11 +92,8 @@ function withoutTheCause(
   };
 }
 
-/** Says between which two charges what nobody recorded lies, in ends that can be told apart. */
-export function wentIn(lowAh: number, highAh: number): string {
-  // Whole ampere-hours are fine enough, but for ends that they would make one.
-  const decimals = [0, 1, 2].find((count) => lowAh.toFixed(count) !== highAh.toFixed(count)) ?? 2;
-  return `Between ${lowAh.toFixed(decimals)} and ${highAh.toFixed(decimals)} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.`;
+function wentIn(lowAh: number, highAh: number): string {
+  return `${formatInterval(lowAh, highAh, "Ah")} went into the battery while nobody recorded: the charger worked longer than the logs show.`;
 }
 
 /** What density against the log says, where nothing else was read. */

@@ -34,7 +34,7 @@ export function RecordingSection({ test, recording, chart, find }: Props) {
       <p>
         {recording.characteristic.letters === null ? null : <span class="letters">{recording.characteristic.letters} </span>}
         <Said text={recording.characteristic.words} asSentence />
-        {recording.characteristic.complete ? "" : ` ${words.lettersMayGoOn}`}
+        {recording.characteristic.complete || recording.characteristic.letters === null ? "" : ` ${words.lettersMayGoOn}`}
       </p>
       <Ending ending={recording.ending} />
       {chart === undefined ? (

@@ -408,9 +408,9 @@ export const findings = {
     { en: "none shows", pl: "nie widać", de: "keine zu erkennen" },
     { en: "none can have", pl: "nie mógł wpłynąć", de: "kann keine geflossen sein" },
     {
-      en: "Between {from} and {to} Ah went into the battery while nobody recorded: the charger worked longer than the logs show.",
-      pl: "Między {from} a {to} Ah wpłynęło do akumulatora, gdy nikt nie zapisywał: prostownik pracował dłużej, niż pokazują zapisy.",
-      de: "Zwischen {from} und {to} Ah gingen in die Batterie, während niemand aufzeichnete: Das Ladegerät arbeitete länger, als die Aufzeichnungen zeigen.",
+      en: "{amount:quantity} went into the battery while nobody recorded: the charger worked longer than the logs show.",
+      pl: "{amount} wpłynęło do akumulatora, gdy nikt nie zapisywał: prostownik pracował dłużej, niż pokazują zapisy.",
+      de: "{amount} gingen in die Batterie, während niemand aufzeichnete: Das Ladegerät arbeitete länger, als die Aufzeichnungen zeigen.",
     },
     {
       en: "The recorded charge accounts for what the battery gained.",
